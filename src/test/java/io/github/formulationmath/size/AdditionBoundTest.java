@@ -3,10 +3,10 @@ package io.github.formulationmath.size;
 import static io.github.formulationmath.support.Made.massBounds;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.plan.Closure;
-import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.simulation.CoverageFactor;

@@ -65,8 +65,8 @@ class AnswerValuesTest {
                 .isNotEqualTo(MinimumBatch.of(BALM, Balance.of("0.1 g", "3 kg"), Criterion.oneDivision()))
                 .isNotEqualTo(MinimumBatch.of(BALM, TENTH, Criterion.leastNetMass(Amount.mass("0.1 g"))));
         assertThat(one.hashCode())
-                .isNotEqualTo(MinimumBatch.of(SALVE, TENTH, Criterion.oneDivision())
-                        .hashCode());
+                .isNotEqualTo(
+                        MinimumBatch.of(SALVE, TENTH, Criterion.oneDivision()).hashCode());
     }
 
     private static BatchWindow.Feasible window(Balance balance, BatchConstraints constraints) {
@@ -89,19 +89,20 @@ class AnswerValuesTest {
         BatchWindow.End low = window(TENTH, plain).lowerEnd();
         BatchWindow.End again = window(TENTH, plain).lowerEnd();
         assertThat(low).isEqualTo(low).isEqualTo(again).hasSameHashCodeAs(again).isNotEqualTo("20 g");
-        BatchConstraints wish =
-                BatchConstraints.of(Criterion.leastNetMass(Amount.mass("0.05 g"))).withLeastSize("20 g");
+        BatchConstraints wish = BatchConstraints.of(Criterion.leastNetMass(Amount.mass("0.05 g")))
+                .withLeastSize("20 g");
         assertThat(low)
                 .isNotEqualTo(window(TENTH, plain).upperEnd())
                 .isNotEqualTo(window(TENTH, plain.withLeastSize("21 g")).lowerEnd())
                 .isNotEqualTo(window(Balance.of("0.1 g", "3 kg"), plain).lowerEnd())
                 .isNotEqualTo(window(TENTH, wish).lowerEnd())
-                .isNotEqualTo(((BatchWindow.Feasible)
-                                BatchWindow.of(Formulas.balm("other"), TENTH, Criterion.oneDivision()))
-                        .lowerEnd());
+                .isNotEqualTo(
+                        ((BatchWindow.Feasible) BatchWindow.of(Formulas.balm("other"), TENTH, Criterion.oneDivision()))
+                                .lowerEnd());
         assertThat(low.hashCode())
                 .isNotEqualTo(window(TENTH, plain).upperEnd().hashCode())
-                .isNotEqualTo(window(TENTH, plain.withLeastSize("21 g")).lowerEnd().hashCode());
+                .isNotEqualTo(
+                        window(TENTH, plain.withLeastSize("21 g")).lowerEnd().hashCode());
         assertThat(window(TENTH, wish).lowerEnd()).hasToString("20 g (at least 20 g, as wished)");
         assertThat(window(TENTH, wish).lowerEnd().working().answer().value()).isEqualTo(Ratio.of(20));
     }
@@ -116,10 +117,8 @@ class AnswerValuesTest {
                 Formulas.only("all wax", "Wax"),
                 Balance.of("3.3333 g", "3.4 g"),
                 Criterion.roundingWithin(Tolerances.of("0.001 %")));
-        assertThat(narrow.lowerEnd().grams())
-                .isEqualTo(Ratio.parse("3.3333").dividedBy(Ratio.parse("1.00001")));
-        assertThat(narrow.upperEnd().grams())
-                .isEqualTo(Ratio.parse("3.3333").dividedBy(Ratio.parse("0.99999")));
+        assertThat(narrow.lowerEnd().grams()).isEqualTo(Ratio.parse("3.3333").dividedBy(Ratio.parse("1.00001")));
+        assertThat(narrow.upperEnd().grams()).isEqualTo(Ratio.parse("3.3333").dividedBy(Ratio.parse("0.99999")));
         assertThat(narrow.lowerEnd()).hasToString("3.3333 g (rounding of each line within ± 0.001 %)");
         assertThat(narrow.upperEnd()).hasToString("3.3333 g (rounding of each line within ± 0.001 %)");
     }

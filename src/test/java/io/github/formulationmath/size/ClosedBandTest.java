@@ -93,7 +93,8 @@ class ClosedBandTest {
         assertThat(end.at(huge, RoundingMode.FLOOR)).isEqualTo(reading);
         Ratio most = three.times(Ratio.of(BigInteger.TWO.pow(61))).minus(Ratio.ONE);
         assertThat(end.isAtLeast(most, Ratio.of(Long.MAX_VALUE))).isTrue();
-        assertThat(end.isAtLeast(most.plus(Ratio.ONE), Ratio.of(Long.MAX_VALUE))).isFalse();
+        assertThat(end.isAtLeast(most.plus(Ratio.ONE), Ratio.of(Long.MAX_VALUE)))
+                .isFalse();
         assertThat(end.meets(reading, RoundingMode.CEILING)).isEqualTo(huge);
     }
 
@@ -118,6 +119,7 @@ class ClosedBandTest {
         assertThat(Band.closed(0, weight, HAIR, Ratio.ZERO, 2).isExact()).isFalse();
         assertThat(Band.closed(0, weight, HAIR, HALF, 2).isHopeless()).isFalse();
         assertThat(Band.closed(0, weight, Ratio.ZERO, HALF, 2).isHopeless()).isTrue();
-        assertThat(Band.closed(0, weight, Ratio.ZERO, Ratio.ZERO, 2).isHopeless()).isFalse();
+        assertThat(Band.closed(0, weight, Ratio.ZERO, Ratio.ZERO, 2).isHopeless())
+                .isFalse();
     }
 }

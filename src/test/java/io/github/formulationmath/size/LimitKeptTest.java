@@ -4,7 +4,6 @@ import static io.github.formulationmath.support.WorkingAssertions.assertSelfChec
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import io.github.formulationmath.reckoning.Entry;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.limit.Conformity;
@@ -21,6 +20,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.reckoning.Entry;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Balance;

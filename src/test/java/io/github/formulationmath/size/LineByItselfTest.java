@@ -2,10 +2,10 @@ package io.github.formulationmath.size;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Tolerances;
@@ -34,7 +34,8 @@ class LineByItselfTest {
     /** A fifth of the batch, by itself: 0.1 g of it are 0.5 g, 1 g is 5 g, one division 5 % too much 0.1/(1.05 · 0.2) g. */
     @Test
     void a_line_is_judged_whatever_the_smaller_ones_need() {
-        assertThat(smallest(Criterion.oneDivision(), TENTH, WeighingMethod.TARE_EACH)).contains(Amount.mass("0.5 g"));
+        assertThat(smallest(Criterion.oneDivision(), TENTH, WeighingMethod.TARE_EACH))
+                .contains(Amount.mass("0.5 g"));
         assertThat(smallest(Criterion.leastNetMass(Amount.mass("1 g")), TENTH, WeighingMethod.TARE_EACH))
                 .contains(Amount.mass("5 g"));
         assertThat(smallest(Criterion.roundingWithin(FIVE), TENTH, WeighingMethod.TARE_EACH))
@@ -44,8 +45,8 @@ class LineByItselfTest {
     /** Linearity 0.1 g: once for the tared line, 0.25 g in all; at both readings of a difference, 0.35 g; over 5 % of 20 %. */
     @Test
     void the_way_the_line_is_weighed_replaces_what_the_criterion_says_of_all() {
-        Bench crooked = TENTH.on(TENTH.balance()
-                .withErrors(ErrorModel.readabilityOnly().withLinearityOfNetReading("0.1 g")));
+        Bench crooked =
+                TENTH.on(TENTH.balance().withErrors(ErrorModel.readabilityOnly().withLinearityOfNetReading("0.1 g")));
         Criterion bound = Criterion.errorBound(FIVE, WeighingMethod.TARE_EACH);
         assertThat(smallest(bound, crooked, WeighingMethod.TARE_EACH)).contains(Amount.mass("25 g"));
         assertThat(smallest(bound, crooked, WeighingMethod.BY_DIFFERENCE)).contains(Amount.mass("35 g"));
@@ -53,9 +54,9 @@ class LineByItselfTest {
 
     @Test
     void what_looks_at_lines_together_has_nothing_to_say_of_one() {
-        assertThat(smallest(Criterion.madeWithin(FIVE), TENTH, WeighingMethod.TARE_EACH)).isEmpty();
-        Criterion cap =
-                Criterion.capKept(Substance.of("Wax"), MassFraction.parse("25 %"), WeighingMethod.TARE_EACH);
+        assertThat(smallest(Criterion.madeWithin(FIVE), TENTH, WeighingMethod.TARE_EACH))
+                .isEmpty();
+        Criterion cap = Criterion.capKept(Substance.of("Wax"), MassFraction.parse("25 %"), WeighingMethod.TARE_EACH);
         assertThat(cap.forLine(WAX, BALM, TENTH, WeighingMethod.TARE_EACH)).isEmpty();
     }
 

@@ -47,10 +47,12 @@ class OpeningsToldTest {
     void a_vessel_of_no_mass_at_all_is_not_asked_for() {
         BatchConstraints oneDivision = BatchConstraints.of(Criterion.oneDivision());
         Vessel jar = Vessel.of("jar", "50 g");
-        assertThat(empty(BALM, Bench.of(Balance.of("1 g", "200 g")).with(jar), oneDivision).openings())
+        assertThat(empty(BALM, Bench.of(Balance.of("1 g", "200 g")).with(jar), oneDivision)
+                        .openings())
                 .contains(new WindowOpening.HigherCapacity(Amount.mass("250 g")))
                 .noneMatch(WindowOpening.LighterVessel.class::isInstance);
-        assertThat(empty(BALM, Bench.of(Balance.of("1 g", "201 g")).with(jar), oneDivision).openings())
+        assertThat(empty(BALM, Bench.of(Balance.of("1 g", "201 g")).with(jar), oneDivision)
+                        .openings())
                 .contains(new WindowOpening.LighterVessel(Amount.mass("1 g")));
     }
 
@@ -64,7 +66,8 @@ class OpeningsToldTest {
         BatchWindow.Empty none = empty(halves, bench, wish);
         assertThat(none.smallestNeeded().orElseThrow().mass()).isEqualTo(Amount.mass("15 g"));
         assertThat(none.openings()).contains(new WindowOpening.HigherCapacity(Amount.mass("16 g")));
-        assertThat(BatchWindow.of(halves, bench.closing(Closure.CLOSED), wish)).isInstanceOf(BatchWindow.Feasible.class);
+        assertThat(BatchWindow.of(halves, bench.closing(Closure.CLOSED), wish))
+                .isInstanceOf(BatchWindow.Feasible.class);
     }
 
     /** Of the multiples of 70 g only 70 g fits 120 g; one division of 1 g is then 1/70, three times 0.5 % and not two. */

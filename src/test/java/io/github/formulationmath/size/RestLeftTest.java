@@ -61,12 +61,11 @@ class RestLeftTest {
     /** 5 g are wished for, and every line is to be 0.01 g at least, which 2.5 g meet: the rest binds, at 6 g. */
     @Test
     void a_window_may_begin_where_a_rest_is_left() {
-        BatchConstraints asked =
-                BatchConstraints.of(Criterion.leastNetMass(Amount.mass("0.01 g"))).withLeastSize("5 g");
-        BatchWindow.Feasible window = (BatchWindow.Feasible)
-                BatchWindow.of(TONER, Bench.of(GRAM).closing(Closure.QS_TAKES_REST), asked);
-        assertThat(window.lowerEnd())
-                .hasToString("6 g (the other lines, rounded, leave something for the q.s. line)");
+        BatchConstraints asked = BatchConstraints.of(Criterion.leastNetMass(Amount.mass("0.01 g")))
+                .withLeastSize("5 g");
+        BatchWindow.Feasible window =
+                (BatchWindow.Feasible) BatchWindow.of(TONER, Bench.of(GRAM).closing(Closure.QS_TAKES_REST), asked);
+        assertThat(window.lowerEnd()).hasToString("6 g (the other lines, rounded, leave something for the q.s. line)");
         assertThat(window.lowerEnd().bindingLine()).contains(TONER.line("Aqua"));
         assertThat(window.everySizeFrom()).isEqualTo(Amount.mass("500 g"));
         assertThat(window.sizes().allFrom()).contains(Amount.mass("500 g"));

@@ -80,7 +80,11 @@ class SizesTogetherTest {
     @Test
     void going_round_costs_where_there_is_more_than_one_to_go_round() {
         SearchMeter two = meter();
-        assertThat(ONE_DIVISION.inStepsOf(Amount.mass("7 g")).smallest(two, Optional.empty()).orElseThrow().at())
+        assertThat(ONE_DIVISION
+                        .inStepsOf(Amount.mass("7 g"))
+                        .smallest(two, Optional.empty())
+                        .orElseThrow()
+                        .at())
                 .isEqualTo(Ratio.of(21));
         assertThat(two.checks()).isEqualTo(3);
         SearchMeter one = meter();
@@ -120,7 +124,8 @@ class SizesTogetherTest {
         assertThat(firstIslands(Criterion.exactReadings().on(BALM, TENTH))).isEqualTo(points("20 g", "40 g", "60 g"));
         Sizes made = Criterion.madeWithin(Tolerances.of("5 %")).on(RandomFormulas.formula(1, 2), TENTH);
         assertThat(firstIslands(made)).isEqualTo(points("0.3 g", "0.6 g", "0.9 g"));
-        assertThat(Listed.parts(made, Ratio.parse("0.31"), Ratio.parse("0.6"))).containsExactly(Bounds.point(Ratio.parse("0.6")));
+        assertThat(Listed.parts(made, Ratio.parse("0.31"), Ratio.parse("0.6")))
+                .containsExactly(Bounds.point(Ratio.parse("0.6")));
     }
 
     @Test
@@ -145,10 +150,9 @@ class SizesTogetherTest {
         SearchMeter meter = new SearchMeter(SearchEffort.ofChecks(5_000));
         meter.count(5_000, Ratio.ONE, Ratio.ONE, true);
         assertThat(meter.checks()).isEqualTo(5_000);
-        assertThatThrownBy(() -> meter.count(Ratio.ONE))
-                .isInstanceOfSatisfying(SearchLimitException.class, e -> {
-                    assertThat(e.limit()).isEqualTo(5_000);
-                    assertThat(e.said().getMessage()).isEqualTo(e.getMessage()).contains("after 5000 checks");
-                });
+        assertThatThrownBy(() -> meter.count(Ratio.ONE)).isInstanceOfSatisfying(SearchLimitException.class, e -> {
+            assertThat(e.limit()).isEqualTo(5_000);
+            assertThat(e.said().getMessage()).isEqualTo(e.getMessage()).contains("after 5000 checks");
+        });
     }
 }

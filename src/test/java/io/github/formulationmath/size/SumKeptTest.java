@@ -147,7 +147,8 @@ class SumKeptTest {
     void a_repeatability_has_no_bound_unless_it_is_said_how_often_it_counts() {
         Balance spread = TENTH.withErrors(ErrorModel.readabilityOnly().withRepeatability("0.05 g"));
         MinimumBatch none = MinimumBatch.of(PEEL, spread, Criterion.sumKept(TWO_FIFTHS, WeighingMethod.TARE_EACH));
-        assertThat(((MinimumBatch.Impossible) none).reason()).hasToString(
+        assertThat(((MinimumBatch.Impossible) none).reason())
+                .hasToString(
                         "the repeatability of the balance has no bound, so that no size is sure: say with which coverage"
                                 + " factor it is to be taken in");
         Criterion covered = Criterion.sumKept(TWO_FIFTHS, WeighingMethod.TARE_EACH, CoverageFactor.of(2));

@@ -2,10 +2,10 @@ package io.github.formulationmath.size;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
@@ -155,7 +155,8 @@ class WorstErrorByHandTest {
     @Test
     void a_target_told_in_few_digits_is_still_safe() {
         assertThat(target("155 g").share())
-                .contains(MassFraction.of(Ratio.of(1, 100).minus(Ratio.parse("0.15").dividedBy(155))));
+                .contains(MassFraction.of(
+                        Ratio.of(1, 100).minus(Ratio.parse("0.15").dividedBy(155))));
         assertThat(target("155 g")).hasToString("Preservative at most 0.9032 %");
     }
 
@@ -168,8 +169,8 @@ class WorstErrorByHandTest {
                 .build();
         Amount<Mass> residue = Amount.mass("0.1875 g");
         Balance sticky = TENTH.withErrors(ErrorModel.readabilityOnly().withResidue(residue, residue));
-        Criterion cap = Criterion.capKept(
-                Substance.of("Preservative"), MassFraction.parse("10 %"), WeighingMethod.FROM_BOAT);
+        Criterion cap =
+                Criterion.capKept(Substance.of("Preservative"), MassFraction.parse("10 %"), WeighingMethod.FROM_BOAT);
         assertThat(MinimumBatch.of(weak, sticky, cap).mass()).contains(Amount.mass("0.1 g"));
     }
 
@@ -188,5 +189,19 @@ class WorstErrorByHandTest {
                 .containsEntry("c_2", Ratio.of(9, 10))
                 .doesNotContainKey("c_1");
         assertThat(steps(found(TENTH, cap("1 %"))).keySet()).noneMatch(label -> label.startsWith("c"));
+    }
+
+    /** Weighed into one vessel, an addition lies between two readings; a tare counts only if it is coarser than they are. */
+    @Test
+    void a_tare_as_fine_as_the_display_is_no_worse_than_a_reading() {
+        Balance even = TENTH.withErrors(ErrorModel.readabilityOnly().withTareResolution(Amount.mass("0.1 g")));
+        Balance coarse = TENTH.withErrors(ErrorModel.readabilityOnly().withTareResolution(Amount.mass("0.2 g")));
+        Criterion cumulative = within("5 %", WeighingMethod.CUMULATIVE);
+        MinimumBatch.Found read = found(even, cumulative);
+        assertThat(read.smallest()).isEqualTo(Amount.mass("375 g"));
+        assertThat(steps(read)).doesNotContainKey("z");
+        MinimumBatch.Found tared = found(coarse, cumulative);
+        assertThat(tared.smallest()).as("0.05 + 0.1 + 0.05 g over 5 % of 0.8 %").isEqualTo(Amount.mass("500 g"));
+        assertThat(steps(tared)).containsEntry("z", Ratio.parse("0.2"));
     }
 }
