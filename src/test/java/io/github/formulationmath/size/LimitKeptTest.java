@@ -1,6 +1,7 @@
 package io.github.formulationmath.size;
 
 import static io.github.formulationmath.support.WorkingAssertions.assertSelfChecking;
+import static io.github.formulationmath.support.WorkingParts.notes;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
@@ -20,8 +21,8 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.reckoning.Entry;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Checkers;
 import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
@@ -41,10 +42,7 @@ class LimitKeptTest {
     private static final Balance LOSSY = TENTH.withErrors(ErrorModel.readabilityOnly()
             .withResidue(Amount.mass("0.02 g"), Amount.mass("0.3 g"))
             .withBuoyancy(Bounds.closed(Ratio.parse("0.0008"), Ratio.parse("0.0014"))));
-    private static final LimitChecker EU = LimitChecker.of(
-            LimitTable.eu2024February(),
-            Product.leaveOn().on("face").ofKind("face_cream").inForm("cream"),
-            DecisionRule.worstCase());
+    private static final LimitChecker EU = Checkers.of(Checkers.FACE_CREAM);
 
     private static Formula cream(String preservative, String percent) {
         return Formula.inPercent("Cream")
@@ -209,16 +207,9 @@ class LimitKeptTest {
         Formula formula = cream("Phenoxyethanol", "0.9 %");
         Criterion byCap = Criterion.capKept(
                 Substance.of("Phenoxyethanol"), MassFraction.ofPercent("1"), WeighingMethod.TARE_EACH);
-        assertThat(notes(smallest(formula, EU))).containsExactly("caution.limit-short");
-        assertThat(notes((MinimumBatch.Found) MinimumBatch.of(formula, TENTH, byCap)))
+        assertThat(notes(smallest(formula, EU).working())).containsExactly("caution.limit-short");
+        assertThat(notes(((MinimumBatch.Found) MinimumBatch.of(formula, TENTH, byCap)).working()))
                 .isEmpty();
-    }
-
-    private static List<String> notes(MinimumBatch.Found found) {
-        return found.working().entries().stream()
-                .filter(Entry.Note.class::isInstance)
-                .map(note -> ((Entry.Note) note).phrase().key())
-                .toList();
     }
 
     /**

@@ -1,5 +1,6 @@
 package io.github.formulationmath.size;
 
+import static io.github.formulationmath.support.WorkingParts.steps;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
@@ -11,7 +12,6 @@ import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
-import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
@@ -82,10 +82,7 @@ class SumKeptTest {
         assertThat(found.sizes().contains("209.9 g")).isFalse();
         assertThat(found.sizes().contains("210.1 g")).isTrue();
         WorkingAssertions.assertSelfChecking(found);
-        assertThat(found.working().steps())
-                .filteredOn(step -> step.label().equals("H") || step.label().equals("G"))
-                .extracting(Step::value)
-                .containsExactly(Ratio.parse("0.21"), Ratio.parse("0.001"));
+        assertThat(steps(found)).containsEntry("H", Ratio.parse("0.21")).containsEntry("G", Ratio.parse("0.001"));
     }
 
     /** Where five grams of base are needed, the acid's error counts most: (1 + 5) · 0.15 g over 6 % − 5 · 1 %. */

@@ -1,5 +1,6 @@
 package io.github.formulationmath.size;
 
+import static io.github.formulationmath.support.WorkingParts.steps;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.batch.Batch;
@@ -12,13 +13,9 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.reckoning.Explained;
-import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.WeighingMethod;
-import java.util.Map;
-import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 
@@ -44,11 +41,6 @@ class WorstErrorByHandTest {
 
     private static Criterion within(String tolerance, WeighingMethod method) {
         return Criterion.errorBound(Tolerances.of(tolerance), method);
-    }
-
-    private static Map<String, Ratio> steps(Explained explained) {
-        return explained.working().steps().stream()
-                .collect(Collectors.toMap(Step::label, Step::value, (first, second) -> first));
     }
 
     /** Too much: 1.0014 · 0.05 + 0.1 = 0.15007 g against 1.05 − 1.0014; too little: 0.15004 g against 1.0008 − 0.95. */
@@ -185,7 +177,7 @@ class WorstErrorByHandTest {
                                 .build(),
                         MassFraction.parse("0.8 %"))
                 .build();
-        assertThat(steps((Explained) MinimumBatch.of(blended, TENTH, cap("1 %"))))
+        assertThat(steps((MinimumBatch.Found) MinimumBatch.of(blended, TENTH, cap("1 %"))))
                 .containsEntry("c_2", Ratio.of(9, 10))
                 .doesNotContainKey("c_1");
         assertThat(steps(found(TENTH, cap("1 %"))).keySet()).noneMatch(label -> label.startsWith("c"));
