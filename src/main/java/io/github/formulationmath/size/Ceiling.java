@@ -4,6 +4,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
+import io.github.formulationmath.plan.Divisions;
 import io.github.formulationmath.plan.PlannedLoad;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
@@ -13,6 +14,7 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Symbol;
+import io.github.formulationmath.weighing.Balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,17 +28,13 @@ sealed interface Ceiling extends WindowBound {
     <V> V most(Reckoning<V> r);
 
     /** A mass above which no batch is within it. */
-    default Ratio bound() {
-        return most(Reckoning.plain());
-    }
+    Ratio bound();
 
     /** Whether a batch of so many grams is within it. */
     boolean allows(Ratio grams);
 
     /** The relation that shows a batch at which the ceiling ends a window: {@link #most}, or one beyond that it allows. */
-    default <V> V shown(Reckoning<V> r, Ratio grams) {
-        return most(r);
-    }
+    <V> V shown(Reckoning<V> r, Ratio grams);
 
     @Override
     default <V> V shown(Reckoning<V> r, Landing at, boolean lower) {
@@ -208,7 +206,10 @@ sealed interface Ceiling extends WindowBound {
             if (grams.equals(bound())) {
                 return exact(r);
             }
-            V size = r.literal(grams);
+            // Less than all of it goes in because of the readings, so there is a display.
+            Balance balance = limit.benches().get(0).balance();
+            Ratio divisions = grams.dividedBy(balance.readability().canonical());
+            V size = r.product(r.literal(divisions), Divisions.readability(r, balance));
             r.holds(r.product(size, share(r)), Comparison.AT_MOST, stock(r));
             return size;
         }

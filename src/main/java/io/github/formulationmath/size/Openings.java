@@ -66,7 +66,6 @@ final class Openings {
             }
         }
         return ways.stream()
-                .filter(way -> !way.isEmpty())
                 .map(way -> way.size() == 1 ? way.get(0) : new WindowOpening.Together(way))
                 .toList();
     }

@@ -115,10 +115,9 @@ sealed interface SizeSearch permits Bands, ClosedBands, RestLeft, SizeSearch.Ray
     /** The whole multiples of a step. */
     record Multiples(Ratio step) implements SizeSearch {
 
-        /** The smallest L > 0 at which w·L is whole for each of some weights: the least common multiple of the numbers 1/w. */
+        /** The smallest L > 0 at which w·L is whole for each of some weights above 0: the least common multiple of the numbers 1/w. */
         static Ratio commonPeriod(List<Ratio> weights) {
             return weights.stream()
-                    .filter(weight -> !weight.isZero())
                     .map(Ratio::reciprocal)
                     .reduce(Ratio::leastCommonMultiple)
                     .orElseThrow();

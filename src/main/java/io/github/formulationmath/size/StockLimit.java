@@ -26,9 +26,7 @@ record StockLimit(Formula formula, String name, List<Bench> benches) {
     }
 
     List<FormulaLine> lines() {
-        return formula.lines().stream()
-                .filter(line -> line.isNamed(name) && line.fraction().signum() > 0)
-                .toList();
+        return formula.lines().stream().filter(line -> line.isNamed(name)).toList();
     }
 
     Ratio share() {

@@ -3,7 +3,10 @@ package io.github.formulationmath.size;
 import static io.github.formulationmath.support.Made.massBounds;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
+import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.simulation.CoverageFactor;
@@ -16,6 +19,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Mass;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -58,5 +62,23 @@ class AdditionBoundTest {
 
     private static Amount<Mass> tenths(SplittableRandom random) {
         return Amount.grams(Ratio.of(random.nextInt(5), 10));
+    }
+
+    /** Wax is a fifth. Within a tolerance: a tenth for the total, and one division or half of the others, whichever is more. */
+    @Test
+    void how_far_a_closure_moves_a_reading() {
+        Formula formula = Formula.inPercent("balm")
+                .quantitySufficient("Oil")
+                .line("Wax", "20 %")
+                .build();
+        FormulaLine wax = formula.line("Wax");
+        FormulaLine oil = formula.line("Oil");
+        assertThat(AdditionBound.reach(Closure.INDEPENDENT, wax, 5)).isEqualTo(Ratio.of(1, 2));
+        assertThat(AdditionBound.reach(Closure.CLOSED, wax, 5)).isEqualTo(Ratio.ONE);
+        assertThat(AdditionBound.reach(Closure.QS_TAKES_REST, wax, 5)).isEqualTo(Ratio.of(1, 2));
+        assertThat(AdditionBound.reach(Closure.QS_TAKES_REST, oil, 5)).isEqualTo(Ratio.of(5, 2));
+        assertThat(AdditionBound.reach(Closure.WITHIN_TOLERANCE, wax, 2)).isEqualTo(Ratio.parse("1.1"));
+        assertThat(AdditionBound.reach(Closure.WITHIN_TOLERANCE, wax, 3)).isEqualTo(Ratio.parse("1.1"));
+        assertThat(AdditionBound.reach(Closure.WITHIN_TOLERANCE, wax, 5)).isEqualTo(Ratio.parse("2.1"));
     }
 }

@@ -117,4 +117,19 @@ class BandsTest {
         assertThat(exact.smallest(meter())).isEqualTo(Landing.by(1, Ratio.of(6)));
         assertThat(exact.allFrom()).isEmpty();
     }
+
+    /** A quarter and a hair is no longer a number of 64 bits: the windows are those of a quarter, a hair wider. */
+    @Test
+    void a_window_beyond_64_bits_begins_and_ends_a_hair_further_out() {
+        Ratio hair = Ratio.parse("0.0000000000000000000000000000000000000001");
+        Bands wide = Bands.of(List.of(Ratio.ONE), List.of(QUARTER.plus(hair)));
+        Ratio start = Ratio.ONE.dividedBy(Ratio.parse("1.25").plus(hair));
+        Ratio end = Ratio.ONE.dividedBy(Ratio.parse("0.75").minus(hair));
+        assertThat(wide.smallest(meter())).isEqualTo(Landing.by(0, start));
+        assertThat(wide.passes(start)).isTrue();
+        assertThat(wide.passes(start.minus(hair))).isFalse();
+        assertThat(wide.passes(end)).isTrue();
+        assertThat(wide.passes(end.plus(hair))).isFalse();
+        assertThat(wide.atMost(Ratio.of(3, 2), meter())).contains(Landing.by(0, end));
+    }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Ratio;
 import java.math.BigInteger;
+import java.math.RoundingMode;
 import org.junit.jupiter.api.Test;
 
 /** The readings between which a line is within tolerance, by hand and beyond the edge of a long. */
@@ -53,5 +54,72 @@ class ClosedBandTest {
         assertThat(band.reaches(Ratio.of(2))).isEqualTo(Ratio.of(3));
         assertThat(band.stillAllows(Ratio.of(2))).isEqualTo(Ratio.of(8));
         assertThat(band.alwaysFrom()).isEqualTo(Ratio.of(2));
+    }
+
+    /** So little that it fits no 64 bits, and that no whole number below a thousand notices it but at its very edge. */
+    private static final Ratio HAIR = Ratio.parse("0.0000000000000000000000000000000000000001");
+
+    private static Band.End end(Ratio slope) {
+        return Band.End.of(Ratio.ONE, slope);
+    }
+
+    /** 3 · (1 ± a hair): a hair above 3 reaches 3, a hair below it does not; both lie between 2 and 4. */
+    @Test
+    void a_hair_decides_whether_an_end_reaches_a_whole_number() {
+        Band.End above = end(Ratio.ONE.plus(HAIR));
+        Band.End below = end(Ratio.ONE.minus(HAIR));
+        Ratio three = Ratio.of(3);
+        assertThat(above.fitsLongs()).isFalse();
+        for (int again = 0; again < 2; again++) {
+            assertThat(above.isAtLeast(three, three)).isTrue();
+            assertThat(above.isAtLeast(Ratio.of(4), three)).isFalse();
+            assertThat(below.isAtLeast(three, three)).isFalse();
+            assertThat(below.isAtLeast(Ratio.of(2), three)).isTrue();
+            assertThat(above.slope()).isEqualTo(Ratio.ONE.plus(HAIR));
+        }
+    }
+
+    /** Three quarters of 2^70 and of 2^63 − 1: 3 · 2^68 to the last, and ⌊3 · (2^63 − 1) / 4⌋ = 3 · 2^61 − 1. */
+    @Test
+    void sizes_and_readings_beyond_a_long_are_no_exception() {
+        Band.End end = end(Ratio.of(3, 4));
+        assertThat(end.fitsLongs()).isTrue();
+        Ratio three = Ratio.of(3);
+        Ratio huge = Ratio.of(BigInteger.TWO.pow(70));
+        Ratio reading = three.times(Ratio.of(BigInteger.TWO.pow(68)));
+        assertThat(end.isAtLeast(reading, huge)).isTrue();
+        assertThat(end.isAtLeast(reading.plus(Ratio.ONE), huge)).isFalse();
+        assertThat(end.isAtLeast(reading, Ratio.of(Long.MAX_VALUE))).isFalse();
+        assertThat(end.at(huge, RoundingMode.FLOOR)).isEqualTo(reading);
+        Ratio most = three.times(Ratio.of(BigInteger.TWO.pow(61))).minus(Ratio.ONE);
+        assertThat(end.isAtLeast(most, Ratio.of(Long.MAX_VALUE))).isTrue();
+        assertThat(end.isAtLeast(most.plus(Ratio.ONE), Ratio.of(Long.MAX_VALUE)))
+                .isFalse();
+        assertThat(end.meets(reading, RoundingMode.CEILING)).isEqualTo(huge);
+    }
+
+    @Test
+    void slopes_are_compared_whatever_they_fit_in() {
+        Ratio half = Ratio.of(1, 2);
+        Band.End narrow = end(half);
+        Band.End above = end(half.plus(HAIR));
+        Band.End below = end(half.minus(HAIR));
+        assertThat(narrow.compareSlope(above)).isNegative();
+        assertThat(above.compareSlope(narrow)).isPositive();
+        assertThat(narrow.compareSlope(below)).isPositive();
+        assertThat(below.compareSlope(narrow)).isNegative();
+        assertThat(below.compareSlope(above)).isNegative();
+        assertThat(above.compareSlope(end(half.plus(HAIR)))).isZero();
+        assertThat(narrow.compareSlope(end(Ratio.of(2, 4)))).isZero();
+    }
+
+    @Test
+    void a_tolerance_of_a_hair_is_one() {
+        Ratio weight = Ratio.of(1, 4);
+        assertThat(Band.closed(0, weight, HAIR, Ratio.ZERO, 2).isExact()).isFalse();
+        assertThat(Band.closed(0, weight, HAIR, HALF, 2).isHopeless()).isFalse();
+        assertThat(Band.closed(0, weight, Ratio.ZERO, HALF, 2).isHopeless()).isTrue();
+        assertThat(Band.closed(0, weight, Ratio.ZERO, Ratio.ZERO, 2).isHopeless())
+                .isFalse();
     }
 }

@@ -232,4 +232,14 @@ class ClosedBandsTest {
         assertThat(bands(weights, List.of(of(1, 10), of(1, 10)), of(1, 2)).hopelessLine())
                 .isEmpty();
     }
+
+    /** Halves within 1 %, off by half a division each: ⌈0.495·N + 0.5⌉ is above ⌊0.505·N − 0.5⌋ up to N = 100, 50 and 50. */
+    @Test
+    void below_the_first_reading_at_all_nothing_is_looked_at() {
+        SearchMeter up = meter();
+        ClosedBands search = search(new long[] {1, 1}, of(1, 100), of(1, 2));
+        assertThat(search.smallest(up)).isEqualTo(Landing.by(0, Ratio.of(100)));
+        assertThat(up.checks()).isZero();
+        assertThat(search.atMost(Ratio.of(99), meter())).isEmpty();
+    }
 }

@@ -222,4 +222,13 @@ class InverseQuestionsTest {
         assertThat(coarsest.serves("0.5 g")).isFalse();
         assertThat(coarsest.serves("0.4 g")).isTrue();
     }
+
+    /** 0.5 % of 2 kg is 10 g, more than the pocket balance carries: its display is asked about, not its capacity. */
+    @Test
+    void the_coarsest_step_may_be_more_than_the_balance_carries() {
+        Balance pocket = Balance.of("0.01 g", "5 g");
+        assertThat(CoarsestStep.of(batch(BALM, "2000 g"), pocket, Criterion.oneDivision())
+                        .step())
+                .contains(Amount.mass("10 g"));
+    }
 }

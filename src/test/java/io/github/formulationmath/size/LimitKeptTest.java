@@ -1,6 +1,7 @@
 package io.github.formulationmath.size;
 
 import static io.github.formulationmath.support.WorkingAssertions.assertSelfChecking;
+import static io.github.formulationmath.support.WorkingParts.notes;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
@@ -199,5 +200,36 @@ class LimitKeptTest {
                 .binding()
                 .orElseThrow();
         assertThatIllegalArgumentException().isThrownBy(() -> kept(open)).withMessageContaining("NOT_ASSESSABLE");
+    }
+
+    @Test
+    void the_caution_of_a_limit_comes_with_its_batch_and_not_with_that_of_a_cap() {
+        Formula formula = cream("Phenoxyethanol", "0.9 %");
+        Criterion byCap = Criterion.capKept(
+                Substance.of("Phenoxyethanol"), MassFraction.ofPercent("1"), WeighingMethod.TARE_EACH);
+        assertThat(notes(smallest(formula, EU).working())).containsExactly("caution.limit-short");
+        assertThat(notes(((MinimumBatch.Found) MinimumBatch.of(formula, TENTH, byCap)).working()))
+                .isEmpty();
+    }
+
+    /**
+     * From a boat in which 0.02 to 0.3 g stay: the preservative 0.45 g too little, water and glycerin 0.13 g each too much, H =
+     * 0.995 · 0.45 + 2 · 0.005 · 0.13 g over 0.6 % − 0.5 %.
+     */
+    @Test
+    void a_lowest_share_is_endangered_by_too_little_of_it_and_too_much_of_the_rest() {
+        UsageLimit least = UsageLimit.of(
+                "HOUSE-2", SubstanceGroup.of("Phenoxyethanol"), LimitKind.MINIMUM, MassFraction.ofPercent("0.5"));
+        Formula formula = cream("Phenoxyethanol", "0.6 %");
+        Verdict verdict = LimitChecker.of(
+                        LimitTable.of("house", List.of(least)), Product.leaveOn(), DecisionRule.worstCase())
+                .check(formula)
+                .binding()
+                .orElseThrow();
+        Balance sticky =
+                TENTH.withErrors(ErrorModel.readabilityOnly().withResidue(Amount.mass("0.02 g"), Amount.mass("0.3 g")));
+        assertThat(MinimumBatch.of(formula, sticky, Criterion.limitKept(verdict, WeighingMethod.FROM_BOAT))
+                        .mass())
+                .contains(Amount.mass("449.05 g"));
     }
 }

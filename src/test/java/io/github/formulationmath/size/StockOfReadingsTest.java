@@ -14,6 +14,8 @@ import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.support.Formulas;
+import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import java.util.Random;
 import javax.measure.quantity.Mass;
@@ -119,5 +121,15 @@ class StockOfReadingsTest {
             assertThat(window.largest().orElseThrow().mass().canonical())
                     .isEqualTo(Ratio.of(stock).dividedBy(formula.line("Wax").fraction()));
         }
+    }
+
+    /** A fifth of 175 g is 35 g; beyond it a reading may be 36 g, and there are 35.5 g. In 177.5 g all of it would go. */
+    @Test
+    void a_stock_between_two_divisions_ends_the_window_at_the_lower_one() {
+        BatchConstraints stock = BatchConstraints.of(Criterion.oneDivision()).withStock("Wax", "35.5 g");
+        BatchWindow.Feasible window = (BatchWindow.Feasible)
+                BatchWindow.of(Formulas.oilAndWax("balm"), Bench.of(Balance.of("1 g", "2 kg")), stock);
+        assertThat(window.upperEnd().mass()).isEqualTo(Amount.mass("175 g"));
+        WorkingAssertions.assertSelfChecking(window.upperEnd());
     }
 }

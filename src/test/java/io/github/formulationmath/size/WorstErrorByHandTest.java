@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
@@ -15,6 +16,7 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.WeighingMethod;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -139,5 +141,59 @@ class WorstErrorByHandTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("Aroma")
                 .hasMessageContaining("does not contain");
+    }
+
+    /** 0.15 g over 155 g are 0.0967… %: what is left of 1 % is told as less, never as more. */
+    @Test
+    void a_target_told_in_few_digits_is_still_safe() {
+        assertThat(target("155 g").share())
+                .contains(MassFraction.of(
+                        Ratio.of(1, 100).minus(Ratio.parse("0.15").dividedBy(155))));
+        assertThat(target("155 g")).hasToString("Preservative at most 0.9032 %");
+    }
+
+    /** A tenth of 5 % and its rest: H = 0.9 · (0.15 − ℓ) + 0.1 · (0.15 + ℓ) is nothing where ℓ = 0.1875 g stay in the boat. */
+    @Test
+    void where_errors_cancel_a_single_division_keeps_the_cap() {
+        Formula weak = Formula.inPercent("weak")
+                .quantitySufficient("Aqua")
+                .line("Preservative", "5 %")
+                .build();
+        Amount<Mass> residue = Amount.mass("0.1875 g");
+        Balance sticky = TENTH.withErrors(ErrorModel.readabilityOnly().withResidue(residue, residue));
+        Criterion cap =
+                Criterion.capKept(Substance.of("Preservative"), MassFraction.parse("10 %"), WeighingMethod.FROM_BOAT);
+        assertThat(MinimumBatch.of(weak, sticky, cap).mass()).contains(Amount.mass("0.1 g"));
+    }
+
+    @Test
+    void only_a_strength_between_nothing_and_all_is_a_figure_of_its_own() {
+        Formula blended = Formula.inPercent("blended")
+                .quantitySufficient("Aqua")
+                .line(
+                        Ingredient.blend("Blend")
+                                .part("Preservative", "90 %")
+                                .part("Glycerin", "10 %")
+                                .build(),
+                        MassFraction.parse("0.8 %"))
+                .build();
+        assertThat(steps((MinimumBatch.Found) MinimumBatch.of(blended, TENTH, cap("1 %"))))
+                .containsEntry("c_2", Ratio.of(9, 10))
+                .doesNotContainKey("c_1");
+        assertThat(steps(found(TENTH, cap("1 %"))).keySet()).noneMatch(label -> label.startsWith("c"));
+    }
+
+    /** Weighed into one vessel, an addition lies between two readings; a tare counts only if it is coarser than they are. */
+    @Test
+    void a_tare_as_fine_as_the_display_is_no_worse_than_a_reading() {
+        Balance even = TENTH.withErrors(ErrorModel.readabilityOnly().withTareResolution(Amount.mass("0.1 g")));
+        Balance coarse = TENTH.withErrors(ErrorModel.readabilityOnly().withTareResolution(Amount.mass("0.2 g")));
+        Criterion cumulative = within("5 %", WeighingMethod.CUMULATIVE);
+        MinimumBatch.Found read = found(even, cumulative);
+        assertThat(read.smallest()).isEqualTo(Amount.mass("375 g"));
+        assertThat(steps(read)).doesNotContainKey("z");
+        MinimumBatch.Found tared = found(coarse, cumulative);
+        assertThat(tared.smallest()).as("0.05 + 0.1 + 0.05 g over 5 % of 0.8 %").isEqualTo(Amount.mass("500 g"));
+        assertThat(steps(tared)).containsEntry("z", Ratio.parse("0.2"));
     }
 }
