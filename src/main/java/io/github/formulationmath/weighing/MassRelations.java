@@ -85,10 +85,6 @@ final class MassRelations {
         return additions;
     }
 
-    List<ErrorTerm> terms() {
-        return terms;
-    }
-
     List<Entry> of(int line) {
         return byLine.get(line);
     }

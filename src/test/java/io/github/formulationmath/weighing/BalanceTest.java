@@ -76,4 +76,12 @@ class BalanceTest {
                 .startsWith("balance d = 0.1 g, capacity 2 kg, repeatability ")
                 .contains("linearity 0.2 g");
     }
+
+    @Test
+    void it_carries_its_capacity_and_not_a_step_more() {
+        assertThat(KITCHEN.carries(Amount.mass("1999.9 g"))).isTrue();
+        assertThat(KITCHEN.carries(Amount.mass("2000 g"))).isTrue();
+        assertThat(KITCHEN.carries(Amount.mass("2000.1 g"))).isFalse();
+        assertThat(KITCHEN.excess(Amount.mass("2.0001 kg"))).hasToString("0.1 g");
+    }
 }

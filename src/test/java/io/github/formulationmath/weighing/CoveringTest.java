@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.simulation.CoverageFactor;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What has no bound is taken in as far as k times its standard deviation; what has one stays within it. By hand. */
@@ -62,5 +63,28 @@ class CoveringTest {
         // (9.8 ± 0.1) g in 9.8 g + 19.6 g
         assertThat(shareBounds(covered, 0)).isEqualTo(shares("9.7", "29.4", "9.9", "29.4"));
         workingsLeadThere(covered);
+    }
+
+    @Test
+    void it_remembers_how_far_it_was_taken() {
+        MadeMasses made = MadeMassesTest.masses(MadeMassesTest.KNOWN, WeighingMethod.TARE_EACH, "10", "20");
+        assertThat(made.coverage()).isEmpty();
+        assertThat(made.covering(CoverageFactor.of(2)).coverage()).contains(CoverageFactor.of(2));
+        assertThat(made.covering(CoverageFactor.of(2)).part(List.of(1)).coverage())
+                .contains(CoverageFactor.of(2));
+    }
+
+    @Test
+    void errors_are_left_out_only_where_one_has_no_bound_and_none_was_set() {
+        ErrorModel bounded = ErrorModel.readabilityOnly().withLinearityOfNetReading("0.1 g");
+        for (ErrorModel unbounded :
+                List.of(bounded.withRepeatability("0.05 g"), bounded.withCalibration(Ratio.of(1, 1000)))) {
+            MadeMasses made = MadeMassesTest.masses(TENTH.withErrors(unbounded), WeighingMethod.TARE_EACH, "10", "20");
+            assertThat(made.leavesErrorsOut()).isTrue();
+            assertThat(made.covering(CoverageFactor.of(2)).leavesErrorsOut()).isFalse();
+        }
+        assertThat(MadeMassesTest.masses(TENTH.withErrors(bounded), WeighingMethod.TARE_EACH, "10")
+                        .leavesErrorsOut())
+                .isFalse();
     }
 }

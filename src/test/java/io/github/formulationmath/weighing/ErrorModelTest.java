@@ -76,4 +76,27 @@ class ErrorModelTest implements ValueContract<ErrorModel> {
         assertThatThrownBy(() -> NONE.withBuoyancy(Bounds.closed(Ratio.of(-1), Ratio.ZERO)))
                 .hasMessageContaining("relativeCorrection");
     }
+
+    @Test
+    void its_text_says_every_figure_and_of_what_the_linearity_is() {
+        assertThat(NONE)
+                .hasToString("repeatability 0, linearity 0 RECTANGULAR, calibration 0, tare as the display, "
+                        + "residue 0 to 0, buoyancy [0, 0]");
+        assertThat(NONE.withRepeatability("0.05 g")
+                        .withLinearityOfIndication(Amount.mass("0.1 g"), Law.TRIANGULAR)
+                        .withCalibration(Ratio.of(1, 1000))
+                        .withTareResolution(Amount.mass("0.02 g"))
+                        .withResidue(Amount.mass("0 g"), Amount.mass("0.2 g"))
+                        .withBuoyancy(Bounds.closed(Ratio.ZERO, Ratio.of(1, 1000))))
+                .hasToString("repeatability 0.05 g, linearity 0.1 g TRIANGULAR of an indication, calibration 0.001, "
+                        + "tare 0.02 g, residue 0 to 0.2 g, buoyancy [0, 0.001]");
+        assertThat(NONE.withLinearityOfNetReading("0.1 g").toString())
+                .contains("linearity 0.1 g RECTANGULAR of a net reading,");
+    }
+
+    @Test
+    void nothing_is_told_alike_in_any_unit() {
+        assertThat(NONE.withRepeatability("0 kg").withLinearityOfIndication("0 oz"))
+                .hasToString(NONE.toString());
+    }
 }

@@ -200,4 +200,24 @@ class MadeMassesTest {
                 .hasToString("[L1 10 g on balance d = 0.1 g, capacity 2 kg, CUMULATIVE: [9.9, 10.1] g, "
                         + "L2 0.1 g on balance d = 0.1 g, capacity 2 kg, CUMULATIVE: [0, 0.2] g]");
     }
+
+    @Test
+    void the_sum_of_all_and_its_variance_ask_what_they_answer() {
+        MadeMasses made = masses(TENTH, WeighingMethod.TARE_EACH, "10", "30");
+        assertThat(made.total()).hasToString("40 g");
+        assertThat(made.total().origin().question()).hasToString("How much is everything together, as made?");
+        assertSelfChecking(made.total());
+        assertThat(made.variance().origin().question()).hasToString("What is the variance of the mass of everything?");
+        assertThat(made.variance().number()).isEqualTo(Ratio.of(1, 300));
+        assertSelfChecking(made.variance());
+    }
+
+    @Test
+    void a_part_refuses_a_line_that_is_not_there() {
+        MadeMasses made = masses(TENTH, WeighingMethod.TARE_EACH, "10", "30");
+        assertThatThrownBy(() -> made.part(List.of(0, 2)))
+                .isExactlyInstanceOf(IndexOutOfBoundsException.class)
+                .hasMessageContaining("Index 2 out of bounds for length 2");
+        assertThatThrownBy(() -> made.part(List.of(-1))).isExactlyInstanceOf(IndexOutOfBoundsException.class);
+    }
 }

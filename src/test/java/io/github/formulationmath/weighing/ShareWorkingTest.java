@@ -91,4 +91,15 @@ class ShareWorkingTest {
         assertThat(share.bounds().least().canonical()).isEqualTo(Ratio.ZERO);
         assertThat(share.bounds().greatest().canonical()).isEqualTo(Ratio.ONE);
     }
+
+    /** Something that is in both lines, a quarter of the one and all of the other, is a quarter of any mixture at least. */
+    @Test
+    void what_every_line_contains_is_in_every_mixture() {
+        MadeShare mixture = madeShare(
+                masses(WeighingMethod.CUMULATIVE, "0.05", "0.05"),
+                Subject.of("Y", "dye"),
+                List.of(Ratio.of(1, 4), Ratio.ONE));
+        assertThat(mixture.bounds().least().canonical()).isEqualTo(Ratio.of(1, 4));
+        assertThat(mixture.bounds().greatest().canonical()).isEqualTo(Ratio.ONE);
+    }
 }

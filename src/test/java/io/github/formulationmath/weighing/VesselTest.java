@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.reckoning.Wording;
 import org.junit.jupiter.api.Test;
 
 class VesselTest {
@@ -50,5 +51,16 @@ class VesselTest {
         assertThat(jar.holding("120 mL")).isEqualTo(jar.holding("120 mL", "120 mL"));
         assertThatThrownBy(() -> jar.holding("0 mL")).hasMessageContaining("Volume is 0 mL");
         assertThatThrownBy(() -> jar.holding("120 g")).hasMessageContaining("not a unit of volume");
+    }
+
+    @Test
+    void its_words_leave_out_what_is_not_known() {
+        Wording english = Wording.english();
+        assertThat(Vessel.none().text(english)).isEqualTo("no vessel");
+        assertThat(Vessel.of("paper", "0 g").text(english)).isEqualTo("paper");
+        assertThat(Vessel.of("beaker", "214 g").text(english)).isEqualTo("beaker (214 g)");
+        assertThat(Vessel.of("paper", "0 g").holding("20 mL").text(english)).isEqualTo("paper for 20 mL of 20 mL");
+        assertThat(Vessel.of("beaker", "214 g").holding("600 mL", "450 mL").text(english))
+                .isEqualTo("beaker (214 g) for 450 mL of 600 mL");
     }
 }
