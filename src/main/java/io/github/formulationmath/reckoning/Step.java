@@ -68,7 +68,7 @@ public final class Step implements Term, Entry {
         String letter = symbol.letter();
         return subject.subscript().isEmpty()
                 ? letter
-                : letter + (letter.indexOf('_') > 0 ? "," : "_") + subject.subscript();
+                : letter + (letter.contains("_") ? "," : "_") + subject.subscript();
     }
 
     /**

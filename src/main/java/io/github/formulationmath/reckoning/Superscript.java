@@ -15,7 +15,14 @@ final class Superscript {
 
     static int power(String superscript) {
         StringBuilder plain = new StringBuilder();
-        superscript.chars().forEach(c -> plain.append(c == '⁻' ? "-" : String.valueOf(DIGITS.indexOf(c))));
+        superscript
+                .chars()
+                .forEach(c -> plain.append(DIGITS.indexOf(c) < 0 ? sign(c) : (char) ('0' + DIGITS.indexOf(c))));
         return Integer.parseInt(plain.toString());
+    }
+
+    /** A minus; what is neither sign nor digit makes the whole text no number. */
+    private static char sign(int c) {
+        return c == '⁻' ? '-' : '?';
     }
 }

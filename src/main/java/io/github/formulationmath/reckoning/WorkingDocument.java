@@ -127,8 +127,11 @@ final class WorkingDocument {
             return "";
         }
         Ratio change = step.value().minus(applied.inputs().get(0).value());
-        String key =
-                change.isZero() ? "rounding.changed-nothing" : change.signum() > 0 ? "rounding.up" : "rounding.down";
+        String key = switch (change.signum()) {
+            case 0 -> "rounding.changed-nothing";
+            case 1 -> "rounding.up";
+            default -> "rounding.down";
+        };
         return words.say(key, numerals.exactText(change.abs(), applied.inputs().get(0)));
     }
 

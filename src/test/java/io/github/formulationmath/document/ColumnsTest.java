@@ -71,4 +71,20 @@ class ColumnsTest {
         assertThat(filled("", "", "y".repeat(80))).isEqualTo("y".repeat(80) + "\n");
         assertThat(filled("", "", "y".repeat(81))).isEqualTo("y".repeat(79) + "\\\n" + "y".repeat(2) + "\n");
     }
+
+    @Test
+    void spaces_are_kept_and_a_line_ends_at_one_wherever_it_stands() {
+        assertThat(filled("", "", "a  b ")).isEqualTo("a  b \n");
+        String word = "x".repeat(39);
+        assertThat(filled("", "", " " + word + " " + word + "x")).isEqualTo(" " + word + "\n" + word + "x\n");
+    }
+
+    /** The broken part of a word is followed by the next word on its line. */
+    @Test
+    void a_line_that_a_word_has_begun_is_filled_by_the_next() {
+        assertThat(filled("", "", "y".repeat(81) + " " + "z".repeat(77)))
+                .isEqualTo("y".repeat(79) + "\\\nyy " + "z".repeat(77) + "\n");
+        assertThat(filled("", "", "y".repeat(81) + " " + "z".repeat(78)))
+                .isEqualTo("y".repeat(79) + "\\\nyy\n" + "z".repeat(78) + "\n");
+    }
 }

@@ -2,14 +2,11 @@ package io.github.formulationmath.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Characters as LaTeX writes them: T. Oetiker and others, The Not So Short Introduction to LaTeX (from memory). */
 class LatexCharactersTest {
-
-    private static final Map<Integer, String> MAP = LatexCharacters.map();
 
     @ParameterizedTest
     @CsvSource(
@@ -41,6 +38,6 @@ class LatexCharactersTest {
                 "Ω, \\ensuremath{\\Omega}",
             })
     void a_character_has_its_command(String character, String latex) {
-        assertThat(MAP).containsEntry(character.codePointAt(0), latex);
+        assertThat(LatexCharacters.map()).containsEntry(character.codePointAt(0), latex);
     }
 }

@@ -51,6 +51,7 @@ class DimensionTest {
         assertThat(unit(Operation.Root.SQUARE_ROOT, Term.Applied.of(Arithmetic.PRODUCT, List.of(mass, mass))))
                 .isEqualTo("g");
         assertThat(unit(Operation.Root.SQUARE_ROOT, share)).isEqualTo("%");
+        assertThat(unit(Operation.Power.TEN_TO, share)).isEmpty();
         assertThat(unit(Arithmetic.QUOTIENT, money, mass))
                 .isEqualTo(UnitChoice.canonical().of(Kind.MONEY_PER_MASS).text());
         assertThat(unit(Arithmetic.PRODUCT, mass, volume)).isEqualTo("g·mL");

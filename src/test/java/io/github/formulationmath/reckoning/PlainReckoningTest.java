@@ -53,6 +53,39 @@ class PlainReckoningTest {
         assertThat(Reckoning.plain().known(earlier)).isEqualTo(Ratio.parse("5.2"));
     }
 
+    /** 1.5 kg, of which the canonical number is 1500. */
+    @Test
+    void a_quantity_is_its_number_of_grams_whatever_its_unit_and_source() {
+        InUnit jar = new InUnit() {
+            @Override
+            public Ratio canonical() {
+                return Ratio.of(1500);
+            }
+
+            @Override
+            public String symbol() {
+                return "kg";
+            }
+
+            @Override
+            public Ratio unitSize() {
+                return Ratio.of(1000);
+            }
+        };
+        Reckoning<Ratio> r = Reckoning.plain();
+        Subject none = Subject.none();
+        assertThat(r.given(Workings.BATCH, jar, Source.user())).isEqualTo(Ratio.of(1500));
+        assertThat(r.given(Workings.BATCH, none, jar, Source.user())).isEqualTo(Ratio.of(1500));
+        assertThat(r.displayStep(Workings.STEP, none, jar, Source.user())).isEqualTo(Ratio.of(1500));
+        assertThat(r.given(Workings.BATCH, none, jar, () -> nobodyRecords())).isEqualTo(Ratio.of(1500));
+        assertThat(r.given(Workings.BATCH, none, Ratio.of(7), () -> nobodyRecords()))
+                .isEqualTo(Ratio.of(7));
+    }
+
+    private static Source nobodyRecords() {
+        throw new AssertionError("a source is made only if somebody records it");
+    }
+
     private <V> V ofTheTest(Reckoning<V> r) {
         return relation(r);
     }
