@@ -70,13 +70,21 @@ final class MarkdownWriter extends PageWriter {
         out.append("|\n");
     }
 
-    /** The fence is longer than any row of backticks inside. */
     @Override
     void equations(Block.Equations equations) {
         if (!equations.text().isEmpty()) {
             paragraph(equations.text());
         }
-        String content = Linear.lines("", equations.lines());
+        if (!equations.lines().isEmpty()) {
+            fenced(Linear.lines("", equations.lines()));
+        }
+        if (!equations.remark().isEmpty()) {
+            paragraph(equations.remark());
+        }
+    }
+
+    /** The fence is longer than any row of backticks inside. */
+    private void fenced(String content) {
         Matcher backticks = BACKTICKS.matcher(content);
         int longest = 2;
         while (backticks.find()) {
@@ -84,9 +92,6 @@ final class MarkdownWriter extends PageWriter {
         }
         String fence = "`".repeat(longest + 1);
         out.append(fence).append("text\n").append(content).append(fence).append("\n\n");
-        if (!equations.remark().isEmpty()) {
-            paragraph(equations.remark());
-        }
     }
 
     @Override

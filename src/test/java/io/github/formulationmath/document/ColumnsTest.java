@@ -71,4 +71,16 @@ class ColumnsTest {
         assertThat(filled("", "", "y".repeat(80))).isEqualTo("y".repeat(80) + "\n");
         assertThat(filled("", "", "y".repeat(81))).isEqualTo("y".repeat(79) + "\\\n" + "y".repeat(2) + "\n");
     }
+
+    @Test
+    void the_blanks_between_words_count() {
+        assertThat(filled("", "> ", "a ".repeat(40) + "b")).isEqualTo("a ".repeat(39) + "a\n> b\n");
+        assertThat(filled("", "", "a  b ")).isEqualTo("a  b \n");
+    }
+
+    @Test
+    void a_blank_before_the_first_word_does_not_keep_the_others_from_being_broken() {
+        String word = "x".repeat(50);
+        assertThat(filled("", "> ", " " + word + " " + word)).isEqualTo(" " + word + "\n> " + word + "\n");
+    }
 }
