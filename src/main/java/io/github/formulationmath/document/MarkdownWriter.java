@@ -13,6 +13,7 @@ final class MarkdownWriter extends PageWriter {
 
     private static final Pattern BACKTICKS = Pattern.compile("`+");
     private static final Map<Integer, String> ESCAPES = escapes();
+    private static final String BOX = "☐\u00A0";
 
     /** CommonMark lets any ASCII punctuation mark follow a backslash. */
     private static Map<Integer, String> escapes() {
@@ -114,10 +115,11 @@ final class MarkdownWriter extends PageWriter {
         if (!asked.isEmpty()) {
             paragraph(asked);
         }
+        String box = question.hasBoxes() ? BOX : "";
         String before = question.isInRow() ? "" : "- ";
         String between = question.isInRow() ? " &emsp; " : "\n- ";
         out.append(question.choices().stream()
-                .map(MarkdownWriter::choice)
+                .map(choice -> box + choice(choice))
                 .collect(Collectors.joining(between, before, "\n\n")));
     }
 

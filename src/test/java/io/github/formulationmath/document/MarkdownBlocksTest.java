@@ -106,6 +106,12 @@ class MarkdownBlocksTest {
                         .choice("1 g", false, "too low.")
                         .choice("2 g", true, "")))
                 .isEqualTo("Which?\n\n- 1 g\\: too low\\.\n- **2 g**\n");
-        assertThat(body(page().question("").choice("1 g", false, ""))).isEqualTo("1 g\n");
+    }
+
+    @Test
+    void a_question_in_words_has_boxes_to_tick() {
+        assertThat(body(page().question("Which?").choice("1 g", false, "").choice("2 g", true, "")))
+                .isEqualTo("Which?\n\n☐\u00A01 g &emsp; ☐\u00A0**2 g**\n");
+        assertThat(body(page().question("").choice("1 g", false, ""))).isEqualTo("☐\u00A01 g\n");
     }
 }
