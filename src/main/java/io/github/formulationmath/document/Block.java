@@ -53,6 +53,9 @@ sealed interface Block {
         public Table {
             columns = List.copyOf(Objects.requireNonNull(columns, "columns"));
             rows = List.copyOf(Objects.requireNonNull(rows, "rows"));
+            if (columns.isEmpty()) {
+                throw new IllegalArgumentException("columns is empty: give at least one");
+            }
             for (Row row : rows) {
                 if (row.cells().size() != columns.size()) {
                     throw new IllegalArgumentException("the row " + row.cells() + " has "

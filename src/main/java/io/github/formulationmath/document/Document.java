@@ -128,7 +128,7 @@ public final class Document {
      * @param columns the columns, at least one
      * @param rows the rows, each with as many cells as there are columns
      * @return the longer document
-     * @throws IllegalArgumentException if a row has another number of cells
+     * @throws IllegalArgumentException if there is no column, or a row has another number of cells
      */
     public Document table(List<Column> columns, List<List<String>> rows) {
         return with(new Block.Table(

@@ -160,7 +160,7 @@ final class LatexWriter extends PageWriter {
     private void row(Block.Row row) {
         List<String> cells = row.cells().stream().map(LatexWriter::breakable).collect(Collectors.toList());
         if (row.value() != null) {
-            cells.set(0, "$" + Notated.line(row.value()).replace(" &", " ") + "$");
+            cells.set(0, "$" + Notated.inLine(row.value()) + "$");
         }
         row(cells);
     }
@@ -173,13 +173,16 @@ final class LatexWriter extends PageWriter {
 
     @Override
     void equations(Block.Equations equations) {
-        // No empty line before a display, which would begin a paragraph of its own.
+        // No empty line before a display, which would begin a paragraph of its own; none within, which LaTeX refuses.
         if (!equations.text().isEmpty()) {
             out.append(escaped(equations.text().strip())).append('\n');
         }
-        out.append("\\begin{align*}\n");
-        out.append(equations.lines().stream().map(Notated::line).collect(Collectors.joining(" \\\\\n")));
-        out.append("\n\\end{align*}\n\n");
+        if (!equations.lines().isEmpty()) {
+            out.append("\\begin{align*}\n");
+            out.append(equations.lines().stream().map(Notated::line).collect(Collectors.joining(" \\\\\n")));
+            out.append("\n\\end{align*}\n");
+        }
+        out.append('\n');
         if (!equations.remark().isEmpty()) {
             paragraph(equations.remark());
         }
@@ -204,7 +207,7 @@ final class LatexWriter extends PageWriter {
     void question(Block.Question question) {
         Expression symbol = question.symbol();
         if (symbol != null) {
-            out.append('$').append(Notated.line(symbol)).append("$, ");
+            out.append('$').append(Notated.inLine(symbol)).append("$, ");
         }
         if (!question.text().isEmpty()) {
             paragraph(question.text());
@@ -240,16 +243,28 @@ final class LatexWriter extends PageWriter {
 
         private final StringBuilder math = new StringBuilder();
         private final boolean isLong;
+        private final boolean isDisplay;
         private int column;
         private int roots;
 
-        private Notated(boolean isLong) {
+        private Notated(boolean isLong, boolean isDisplay) {
             super(!isLong);
             this.isLong = isLong;
+            this.isDisplay = isDisplay;
         }
 
+        /** A line of a display, in line with the others at its first relation. */
         static String line(Expression line) {
-            Notated formula = new Notated(Linear.width(line) > LONG);
+            return written(line, true);
+        }
+
+        /** Among words, where LaTeX itself carries it over at a sign: a line end of ours would end the row of a table. */
+        static String inLine(Expression formula) {
+            return written(formula, false);
+        }
+
+        private static String written(Expression line, boolean isDisplay) {
+            Notated formula = new Notated(Linear.width(line) > LONG, isDisplay);
             formula.write(line);
             String outcome = line instanceof ExpressionNode.Relation relation ? relation.outcome() : "";
             return formula.math + (outcome.isEmpty() ? "" : " \\quad " + LatexCharacters.inFormula(outcome));
@@ -303,7 +318,7 @@ final class LatexWriter extends PageWriter {
         @Override
         void relation(String sign) {
             boolean first = math.indexOf(ALIGN) < 0;
-            math.append(first ? ALIGN : " ");
+            math.append(isDisplay && first ? ALIGN : " ");
             math.append(
                     switch (sign) {
                         case "≈" -> "\\approx ";
@@ -314,7 +329,7 @@ final class LatexWriter extends PageWriter {
         }
 
         private void carryOver(int needed) {
-            if (isLong && roots == 0 && column + needed > LONG) {
+            if (isDisplay && isLong && roots == 0 && column + needed > LONG) {
                 math.append("\\\\\n").append(math.indexOf(ALIGN) < 0 ? "" : " &\\qquad {}");
                 column = 0;
             }
@@ -348,10 +363,11 @@ final class LatexWriter extends PageWriter {
 
         @Override
         void words(String words) {
-            for (String part : words.split("(?<=, )|(?= \\()", -1)) {
-                carryOver(part.length());
-                column += part.length();
-                math.append(LatexCharacters.inFormula(" " + part));
+            for (String part : words.split("(?<=,) | (?=\\()", -1)) {
+                String spaced = " " + part;
+                carryOver(spaced.length());
+                column += spaced.length();
+                math.append(LatexCharacters.inFormula(spaced));
             }
         }
 

@@ -13,6 +13,7 @@ final class MarkdownWriter extends PageWriter {
 
     private static final Pattern BACKTICKS = Pattern.compile("`+");
     private static final Map<Integer, String> ESCAPES = escapes();
+    private static final String BOX = "☐\u00A0";
 
     /** CommonMark lets any ASCII punctuation mark follow a backslash. */
     private static Map<Integer, String> escapes() {
@@ -70,13 +71,21 @@ final class MarkdownWriter extends PageWriter {
         out.append("|\n");
     }
 
-    /** The fence is longer than any row of backticks inside. */
     @Override
     void equations(Block.Equations equations) {
         if (!equations.text().isEmpty()) {
             paragraph(equations.text());
         }
-        String content = Linear.lines("", equations.lines());
+        if (!equations.lines().isEmpty()) {
+            fenced(Linear.lines("", equations.lines()));
+        }
+        if (!equations.remark().isEmpty()) {
+            paragraph(equations.remark());
+        }
+    }
+
+    /** The fence is longer than any row of backticks inside. */
+    private void fenced(String content) {
         Matcher backticks = BACKTICKS.matcher(content);
         int longest = 2;
         while (backticks.find()) {
@@ -84,9 +93,6 @@ final class MarkdownWriter extends PageWriter {
         }
         String fence = "`".repeat(longest + 1);
         out.append(fence).append("text\n").append(content).append(fence).append("\n\n");
-        if (!equations.remark().isEmpty()) {
-            paragraph(equations.remark());
-        }
     }
 
     @Override
@@ -109,10 +115,11 @@ final class MarkdownWriter extends PageWriter {
         if (!asked.isEmpty()) {
             paragraph(asked);
         }
+        String box = question.hasBoxes() ? BOX : "";
         String before = question.isInRow() ? "" : "- ";
         String between = question.isInRow() ? " &emsp; " : "\n- ";
         out.append(question.choices().stream()
-                .map(MarkdownWriter::choice)
+                .map(choice -> box + choice(choice))
                 .collect(Collectors.joining(between, before, "\n\n")));
     }
 

@@ -73,10 +73,15 @@ class ColumnsTest {
     }
 
     @Test
-    void spaces_are_kept_and_a_line_ends_at_one_wherever_it_stands() {
+    void the_blanks_between_words_count() {
+        assertThat(filled("", "> ", "a ".repeat(40) + "b")).isEqualTo("a ".repeat(39) + "a\n> b\n");
         assertThat(filled("", "", "a  b ")).isEqualTo("a  b \n");
-        String word = "x".repeat(39);
-        assertThat(filled("", "", " " + word + " " + word + "x")).isEqualTo(" " + word + "\n" + word + "x\n");
+    }
+
+    @Test
+    void a_blank_before_the_first_word_does_not_keep_the_others_from_being_broken() {
+        String word = "x".repeat(50);
+        assertThat(filled("", "> ", " " + word + " " + word)).isEqualTo(" " + word + "\n> " + word + "\n");
     }
 
     /** The broken part of a word is followed by the next word on its line. */

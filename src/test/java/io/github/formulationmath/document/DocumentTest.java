@@ -289,4 +289,45 @@ class DocumentTest {
         assertThat(REPORT.table(List.of(Column.text("a")), List.of()).print(Format.TEXT))
                 .startsWith(REPORT.print(Format.TEXT));
     }
+
+    @Test
+    void a_part_has_a_title_of_one_of_five_levels() {
+        Document document = Document.titled("T", "en");
+        assertThat(document.printPart(Format.MARKDOWN, 1)).isEqualTo("# T\n");
+        assertThat(document.printPart(Format.MARKDOWN, 5)).isEqualTo("##### T\n");
+        for (int level : new int[] {0, 6}) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> document.printPart(Format.MARKDOWN, level))
+                    .withMessage("level is " + level + ": it must lie between 1 and 5");
+        }
+    }
+
+    @Test
+    void a_table_without_columns_is_refused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> REPORT.table(List.of(), List.of()))
+                .withMessage("columns is empty: give at least one");
+    }
+
+    @Test
+    void what_documents_say_goes_into_their_hash() {
+        assertThat(Document.titled("T", "en").paragraph("a").hashCode())
+                .isNotEqualTo(Document.titled("T", "en").paragraph("b").hashCode())
+                .isNotEqualTo(Document.titled("U", "en").paragraph("a").hashCode())
+                .isNotEqualTo(Document.titled("T", "de").paragraph("a").hashCode());
+    }
+
+    @Test
+    void spreadsheets_have_one_empty_line_between_parts_and_no_room_to_write() {
+        Document room = Document.titled("T", "en")
+                .heading("left out")
+                .fact("Batch", "=400 g")
+                .paragraph("left out")
+                .table(
+                        List.of(Column.name("line"), Column.of("lot", Column.Use.ROOM), Column.number("mass")),
+                        List.of(List.of("\u2068=ماء\u2069", "", "-1 g")));
+        String csv = "Batch,'=400 g\r\n\r\nline,mass\r\n'=ماء,-1 g\r\n";
+        assertThat(room.print(Format.CSV)).isEqualTo(csv);
+        assertThat(Document.printAll("all", List.of(room, room), Format.CSV)).isEqualTo(csv + "\r\n" + csv);
+    }
 }

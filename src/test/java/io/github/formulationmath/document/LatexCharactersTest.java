@@ -2,6 +2,7 @@ package io.github.formulationmath.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -39,5 +40,13 @@ class LatexCharactersTest {
             })
     void a_character_has_its_command(String character, String latex) {
         assertThat(LatexCharacters.map()).containsEntry(character.codePointAt(0), latex);
+    }
+
+    @Test
+    void words_in_a_formula_are_upright_and_each_sign_is_that_of_a_formula() {
+        assertThat(LatexCharacters.inFormula("at 20 °C and")).isEqualTo("\\text{at 20 }{{}^\\circ}\\text{C and}");
+        assertThat(LatexCharacters.inFormula("α")).isEqualTo("{\\alpha}");
+        assertThat(LatexCharacters.inFormula("5 %")).isEqualTo("\\text{5 }\\%");
+        assertThat(LatexCharacters.inFormula("")).isEmpty();
     }
 }
