@@ -36,7 +36,7 @@ import org.jspecify.annotations.Nullable;
  * <p>What the stocks do not hold exactly flows into what is made: {@link #expected} and {@link #made} are of the formula as
  * written, with the sure bounds of the strength carried through, to be checked against limits and tolerances.
  *
- * <p>A stock is made in one step, or in two where one step would make more stock than batch.
+ * <p>A stock is made in one step, or in two where one step would make more stock than batch, or than the balance carries.
  *
  * <p>Example: {@code DilutedBatch.of(batch).diluting(line, oil, balance, Tolerances.of("0.5 %")).stocks()}.
  *
@@ -107,16 +107,36 @@ public final class DilutedBatch implements Serializable {
         FormulaLine line = batch.formula().lines().get(place);
         FormulaLine carrier = batch.formula().lines().get(giver);
         Predilution one = Predilution.of(batch, line, carrier, balance, tolerances);
-        if (one instanceof PredilutionPlan plan) {
-            Ratio begin = plan.substance().canonical();
-            boolean absurd = begin.times(plan.factor()).compareTo(batch.mass().canonical()) > 0;
-            Optional<StockMixture> two = absurd ? inTwoSteps(place, giver, balance, tolerances) : Optional.empty();
-            return two.orElseGet(() ->
-                    StockMixture.of(batch, written(place), written(giver), balance, List.of(plan.factor()), begin));
+        if (one instanceof Predilution.None none) {
+            // Two steps deliver no better than one of as many parts.
+            throw new IllegalArgumentException(
+                    "line is " + Excerpt.of(line.name()) + ", which no dilution helps: " + none.reason());
         }
-        return inTwoSteps(place, giver, balance, tolerances)
-                .orElseThrow(() -> new IllegalArgumentException("line is " + Excerpt.of(line.name())
-                        + ", which no dilution helps: " + ((Predilution.None) one).reason()));
+        PredilutionPlan plan = (PredilutionPlan) one;
+        if (plan.carrierLeft().signum() == 0) {
+            throw new IllegalArgumentException("carrier is " + Excerpt.of(carrier.name()) + ", all of which, "
+                    + batch.lines().get(giver).mass().told() + ", a stock of " + Excerpt.of(line.name())
+                    + " would take: something of it must be left to weigh; dilute in another line, or make a larger"
+                    + " batch");
+        }
+        Ratio mass = plan.substance().canonical().times(plan.factor());
+        boolean isTooMuch = mass.compareTo(batch.mass().canonical()) > 0 || !isCarried(balance, mass);
+        Optional<StockMixture> two = isTooMuch ? inTwoSteps(place, giver, balance, tolerances) : Optional.empty();
+        return two.orElseGet(() -> inOneStep(place, giver, balance, plan));
+    }
+
+    private StockMixture inOneStep(int place, int giver, Balance balance, PredilutionPlan plan) {
+        Ratio begin = plan.substance().canonical();
+        Ratio mass = begin.times(plan.factor());
+        if (!isCarried(balance, mass)) {
+            throw new IllegalArgumentException("line is "
+                    + Excerpt.of(written(place).name()) + ", which 1 in "
+                    + plan.factor() + " is a stock of "
+                    + Amount.grams(mass).inUnitOf(balance.readability()).told() + ", more than the balance carries, "
+                    + balance.capacity().told() + ", and no two steps of at most " + MOST_PARTS_OF_A_STEP
+                    + " parts help: make a larger batch, or take a finer balance");
+        }
+        return StockMixture.of(batch, written(place), written(giver), balance, List.of(plan.factor()), begin);
     }
 
     private FormulaLine written(int place) {
@@ -125,13 +145,8 @@ public final class DilutedBatch implements Serializable {
 
     /** The smallest of two like steps; of more parts in a step there are none at a bench. */
     private Optional<StockMixture> inTwoSteps(int place, int giver, Balance balance, Tolerances tolerances) {
-        FormulaLine line = batch.formula().lines().get(place);
-        BatchLine target = batch.lines().get(place);
-        Ratio exact = target.mass().canonical();
-        Ratio allowed = tolerances.fraction(line);
-        if (PredilutionPlan.undilutedError(target, balance).compareTo(allowed) <= 0) {
-            return Optional.empty();
-        }
+        Ratio exact = batch.lines().get(place).mass().canonical();
+        Ratio allowed = tolerances.fraction(batch.formula().lines().get(place));
         for (int parts = 2; parts <= MOST_PARTS_OF_A_STEP; parts++) {
             for (int more = 0; more <= 1; more++) {
                 List<Ratio> factors = List.of(Ratio.of(parts), Ratio.of(parts + more));
@@ -143,7 +158,7 @@ public final class DilutedBatch implements Serializable {
                 }
                 Ratio d = balance.readability().canonical();
                 Ratio begin = aliquot.dividedBy(d).toWhole(RoundingMode.CEILING).times(d);
-                if (isCarried(balance, begin.times(parts + 1L))) {
+                if (isCarried(balance, begin.times((long) parts + more))) {
                     StockMixture stock =
                             StockMixture.of(batch, written(place), written(giver), balance, factors, begin);
                     if (delivered(stock, aliquot, exact, balance).compareTo(allowed) <= 0) {

@@ -55,7 +55,7 @@ final class EquipmentList {
     }
 
     long everything() {
-        return items.size() == Long.SIZE ? -1L : (1L << items.size()) - 1;
+        return (1L << items.size()) - 1;
     }
 
     long owned() {

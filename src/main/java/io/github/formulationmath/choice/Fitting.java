@@ -55,7 +55,7 @@ final class Fitting {
      * @param grams the size
      * @param main the balance under the pot
      * @param pot the pot, or null if there are none among the candidates
-     * @param places where each line with a share is weighed
+     * @param places where each line is weighed
      * @param pushed what the last jump went by, if it was a window's start
      */
     record Served(Ratio grams, int main, @Nullable Integer pot, List<Place> places, Optional<Amount<Mass>> pushed) {}
@@ -63,9 +63,7 @@ final class Fitting {
     Fitting(Demand demand, EquipmentList list) {
         this.demand = demand;
         this.list = list;
-        this.lines = demand.formula().lines().stream()
-                .filter(line -> line.fraction().signum() > 0)
-                .toList();
+        this.lines = demand.formula().lines();
         int n = list.size();
         this.inPot = new SizeWindows[lines.size()][n];
         this.fromBoat = new SizeWindows[lines.size()][n];

@@ -3,6 +3,7 @@ package io.github.formulationmath.soap;
 import io.github.formulationmath.csv.CsvException;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
+import io.github.formulationmath.formula.SubstanceName;
 import io.github.formulationmath.number.Excerpt;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
@@ -124,7 +125,8 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
     private static FatTable of(CsvFormat.Table table) {
         Set<String> seen = new HashSet<>();
         for (CsvRow row : table.rows()) {
-            String key = folded(row.text("inci") + "\n" + row.text("name") + "\n" + row.text("source"));
+            String key = SubstanceName.normalise(row.text("inci")) + "\n" + SubstanceName.normalise(row.text("name"))
+                    + "\n" + folded(row.text("source"));
             if (!seen.add(key)) {
                 throw row.wrong(
                         "source", "says two things of " + Excerpt.of(row.text("name")) + ": tell them apart by name");
@@ -184,17 +186,14 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
     /**
      * What every source says of a fat, side by side. A common name finds its kinds too: "olive oil" finds "Olive oil, refined".
      *
-     * @param fat its INCI name or common name, letter case forgiven
+     * @param fat its INCI name or common name in any spelling that is one name, see {@link SubstanceName#normalise}
      * @return the entries in the order of the table, at least one
      * @throws IllegalArgumentException if the table has no such fat
      */
     public List<FatEntry> of(String fat) {
-        String wanted = folded(Objects.requireNonNull(fat, "fat"));
-        List<FatEntry> found = entries.stream()
-                .filter(entry -> folded(entry.inci()).equals(wanted)
-                        || folded(entry.name()).equals(wanted)
-                        || folded(entry.name()).startsWith(wanted + ","))
-                .toList();
+        String wanted = SubstanceName.normalise(Objects.requireNonNull(fat, "fat"));
+        List<FatEntry> found =
+                entries.stream().filter(entry -> isCalled(entry, wanted)).toList();
         if (found.isEmpty()) {
             throw new IllegalArgumentException(
                     "fat is \"" + Excerpt.of(fat) + "\", which the table does not have; it has " + names(FatEntry::name)
@@ -206,7 +205,7 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
     /**
      * What one source says of a fat.
      *
-     * @param fat its INCI name or common name, letter case forgiven
+     * @param fat its INCI name or common name in any spelling that is one name
      * @param work the standard or book, or a part of its name, letter case forgiven
      * @return the entry
      * @throws IllegalArgumentException if the table has no such fat, or the source says nothing or several things of it
@@ -227,6 +226,14 @@ public record FatTable(List<String> remarks, List<FatEntry> entries) {
                             .collect(Collectors.joining("; ")));
         }
         return found.get(0);
+    }
+
+    /** By its INCI name, its common name, or that without what tells it from others of the same INCI name. */
+    private static boolean isCalled(FatEntry entry, String wanted) {
+        String name = SubstanceName.normalise(entry.name());
+        return SubstanceName.normalise(entry.inci()).equals(wanted)
+                || name.equals(wanted)
+                || name.startsWith(wanted + ",");
     }
 
     private String names(Function<FatEntry, String> name) {

@@ -1,5 +1,6 @@
 package io.github.formulationmath.analysis;
 
+import static io.github.formulationmath.support.PrintedFigures.assertPrinted;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.number.Ratio;
@@ -11,7 +12,6 @@ import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Subject;
 import io.github.formulationmath.reckoning.Symbol;
 import io.github.formulationmath.reference.ReferenceTable;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.Function;
 import javax.measure.quantity.Mass;
@@ -25,15 +25,6 @@ class BudgetTest {
 
     private static Input input(String letter, Estimate<?> estimate) {
         return new Input(Symbol.of(letter, "given-value", Kind.NUMBER), Subject.of("", letter), estimate);
-    }
-
-    /** Half a unit of the last printed digit. */
-    private static void assertPrinted(Ratio value, String printed) {
-        int places = Math.max(0, new BigDecimal(printed).scale());
-        assertThat(value.minus(Ratio.parse(printed)).abs())
-                .as(value.doubleValue() + " printed as " + printed)
-                .isLessThanOrEqualTo(
-                        Rounding.toDecimalPlaces(places).stepFor(Ratio.ONE).dividedBy(2));
     }
 
     /** A sum of masses: sensitivities are all 1. */

@@ -1,5 +1,6 @@
 package io.github.formulationmath.annex;
 
+import io.github.formulationmath.support.CasNumbers;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -258,18 +259,9 @@ final class AnnexTranscription {
         return CAS.matcher(cell)
                 .results()
                 .map(found -> found.group())
-                .filter(AnnexTranscription::hasCheckDigit)
+                .filter(CasNumbers::hasCheckDigit)
                 .distinct()
                 .toList();
-    }
-
-    private static boolean hasCheckDigit(String number) {
-        String digits = number.replace("-", "");
-        int sum = 0;
-        for (int place = 1; place < digits.length(); place++) {
-            sum += place * (digits.charAt(digits.length() - 1 - place) - '0');
-        }
-        return sum % 10 == digits.charAt(digits.length() - 1) - '0';
     }
 
     private static String day(String dayMonthYear) {

@@ -1,5 +1,6 @@
 package io.github.formulationmath.architecture;
 
+import io.github.formulationmath.support.TextTable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -29,18 +30,10 @@ public final class Ratchets {
     }
 
     private static Map<String, Integer> read() {
-        try {
-            return Files.readAllLines(FILE).stream()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .map(line -> line.split("=", 2))
-                    .collect(Collectors.toMap(
-                            pair -> pair[0].strip(),
-                            pair -> Integer.parseInt(pair[1].strip()),
-                            (a, b) -> b,
-                            TreeMap::new));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return TextTable.rows(FILE).stream()
+                .map(line -> line.split("=", 2))
+                .collect(Collectors.toMap(
+                        pair -> pair[0].strip(), pair -> Integer.parseInt(pair[1].strip()), (a, b) -> b, TreeMap::new));
     }
 
     /** Writes what a gate found, so that whoever tidies up sees what is left. */

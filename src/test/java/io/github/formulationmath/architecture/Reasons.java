@@ -1,8 +1,6 @@
 package io.github.formulationmath.architecture;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
+import io.github.formulationmath.support.TextTable;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
@@ -13,19 +11,13 @@ final class Reasons {
     private Reasons() {}
 
     static Map<String, String> read(String file) {
-        try {
-            Map<String, String> reasons = new TreeMap<>();
-            for (String line : Files.readAllLines(Path.of("src", "test", "resources", "architecture", file))) {
-                if (!line.isBlank() && !line.startsWith("#")) {
-                    String[] pair = line.split(": ", 2);
-                    if (pair.length != 2 || reasons.put(pair[0].strip(), pair[1].strip()) != null) {
-                        throw new IllegalStateException(file + ": \"" + line + "\" has no reason or stands twice");
-                    }
-                }
+        Map<String, String> reasons = new TreeMap<>();
+        for (String line : TextTable.rows(Path.of("src", "test", "resources", "architecture", file))) {
+            String[] pair = line.split(": ", 2);
+            if (pair.length != 2 || reasons.put(pair[0].strip(), pair[1].strip()) != null) {
+                throw new IllegalStateException(file + ": \"" + line + "\" has no reason or stands twice");
             }
-            return reasons;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
+        return reasons;
     }
 }

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The test tree reads like one hand wrote it: tests are sentences, and what three classes need stands in one place. */
+/** The test tree reads like one hand wrote it: tests are sentences, and what several classes need stands in one place. */
 class TestTreeTest {
 
     private static final Path TESTS = Path.of("src", "test", "java");
@@ -28,6 +28,10 @@ class TestTreeTest {
     private static final Pattern FORMULA = Pattern.compile(
             "Formula\\s*\\.in(?:Percent|Parts|Masses)\\((?:\"[^\"]*\"|\\w+)\\)((?:\\s*\\.\\w+\\((?:\"[^\"]*\"(?:, \"[^\"]*\")?)?\\))*?)"
                     + "\\s*\\.build\\(\\)");
+
+    /** A member of a class with what stands between its braces, five lines and more. */
+    private static final Pattern HELPER =
+            Pattern.compile("(?m)^    \\w[^;={}\"]*\\)[^;={}\"]*\\{\\n((?:(?: {5}.*)?\\n){5,}?) {4}\\}$");
 
     private static Map<String, String> sources() {
         Map<String, String> sources = new TreeMap<>();
@@ -71,6 +75,23 @@ class TestTreeTest {
         assertThat(shared).hasSizeLessThanOrEqualTo(Ratchets.of("fixture formulas in three classes"));
     }
 
+    @Test
+    void a_helper_that_two_classes_need_stands_in_one_place() {
+        assertThat(shared(sources())).as("give it a home in support").isEmpty();
+    }
+
+    /** By the lines of the helper: the files that hold them, if they are several. */
+    private static Map<String, Set<String>> shared(Map<String, String> sources) {
+        Map<String, Set<String>> files = new TreeMap<>();
+        sources.forEach((file, source) -> HELPER.matcher(source)
+                .results()
+                .map(helper -> helper.group(1).replaceAll("\\s+", " "))
+                .forEach(lines ->
+                        files.computeIfAbsent(lines, any -> new TreeSet<>()).add(file)));
+        files.values().removeIf(all -> all.size() < 2);
+        return files;
+    }
+
     /** By the calls of the builder: the files that hold them. */
     private static Map<String, Set<String>> formulas(Map<String, String> sources) {
         Map<String, Set<String>> files = new TreeMap<>();
@@ -96,5 +117,10 @@ class TestTreeTest {
         String formula = "Formula.inPercent(\"balm\")\n    .line(\"Oil\", \"99 %\")\n.line(\"Wax\", \"1 %\").build()";
         assertThat(formulas(Map.of("A", formula, "B", formula.replace("balm", "other"), "C", formula)))
                 .containsExactly(Map.entry(".line(\"Oil\", \"99 %\").line(\"Wax\", \"1 %\")", Set.of("A", "B", "C")));
+        String helper = "    private static <T> List<T> sum(int... all) throws IOException {\n        int sum = 0;\n\n"
+                + "        for (int each : all) {\n            sum += each;\n        }\n        return sum;\n    }\n";
+        assertThat(shared(Map.of("A", helper, "B", helper.replace("sum(", "total("), "C", helper.replace("0", "1"))))
+                .containsExactly(Map.entry(
+                        " int sum = 0; for (int each : all) { sum += each; } return sum; ", Set.of("A", "B")));
     }
 }

@@ -3,10 +3,10 @@ package io.github.formulationmath.batch;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.RandomFormulas;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -19,14 +19,6 @@ import net.jqwik.api.constraints.Size;
 
 /** Laws that hold for every formula and size. */
 class BatchPropertiesTest {
-
-    private static Formula formula(List<Integer> parts) {
-        FormulaBuilder draft = Formula.inParts("any");
-        for (int i = 0; i < parts.size(); i++) {
-            draft.line("line " + i, Integer.toString(parts.get(i)));
-        }
-        return draft.build();
-    }
 
     private static Amount<Mass> milligrams(long number) {
         return Amount.grams(Ratio.of(number, 1000));
@@ -44,7 +36,7 @@ class BatchPropertiesTest {
     void shares_add_up_to_one_and_masses_to_the_batch(
             @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 1, max = 99_999) Integer> parts,
             @ForAll @LongRange(min = 1, max = 10_000_000) long mass) {
-        Formula formula = formula(parts);
+        Formula formula = RandomFormulas.formula(parts);
         assertThat(sumOf(formula.lines().stream().map(FormulaLine::fraction).toList()))
                 .isEqualTo(Ratio.ONE);
         assertThat(sumOf(batch(formula, mass).lines().stream()
@@ -58,7 +50,7 @@ class BatchPropertiesTest {
             @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 1, max = 99_999) Integer> parts,
             @ForAll @LongRange(min = 1, max = 10_000_000) long mass,
             @ForAll @IntRange(min = 2, max = 50) int factor) {
-        Formula formula = formula(parts);
+        Formula formula = RandomFormulas.formula(parts);
         Batch once = batch(formula, mass);
         Batch often = batch(formula, mass * factor);
         for (int i = 0; i < parts.size(); i++) {
@@ -71,7 +63,7 @@ class BatchPropertiesTest {
     void a_batch_written_down_in_masses_keeps_its_shares(
             @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 1, max = 99_999) Integer> parts,
             @ForAll @LongRange(min = 1, max = 10_000_000) long mass) {
-        Formula formula = formula(parts);
+        Formula formula = RandomFormulas.formula(parts);
         Map<String, Ratio> before = byName(formula);
         assertThat(byName(batch(formula, mass).asMasses())).isEqualTo(before);
     }

@@ -3,9 +3,7 @@ package io.github.formulationmath.carrier;
 import io.github.formulationmath.snippet.Outcome;
 import io.github.formulationmath.snippet.Snippet;
 import io.github.formulationmath.snippet.SnippetCompiler;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
+import io.github.formulationmath.support.TextTable;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +23,7 @@ record Cargo(String name, Outcome outcome) {
     static List<Cargo> all() {
         List<String> names = new ArrayList<>();
         List<Snippet> snippets = new ArrayList<>();
-        for (String line : lines()) {
+        for (String line : TextTable.rows(VALUES)) {
             int colon = line.indexOf(": ");
             names.add(line.substring(0, colon));
             snippets.add(Snippet.of(line, List.of(), line.substring(colon + 2)));
@@ -41,15 +39,5 @@ record Cargo(String name, Outcome outcome) {
             return ran.seen().last();
         }
         throw new AssertionError(VALUES + ": " + name + ": " + outcome);
-    }
-
-    private static List<String> lines() {
-        try {
-            return Files.readAllLines(VALUES).stream()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

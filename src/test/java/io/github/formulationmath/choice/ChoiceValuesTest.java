@@ -272,4 +272,29 @@ class ChoiceValuesTest {
                         batch, BALM.line("Wax"), BALM.line("Oil"), Balance.of("0.1 g", "2 kg"), Amount.mass("20.1 g")))
                 .isInstanceOf(PredilutionPlan.class);
     }
+
+    @Test
+    void a_set_of_candidates_is_a_word_with_a_bit_for_each() {
+        EquipmentList list = new EquipmentList(List.of(KITCHEN, POT, BOAT));
+        assertThat(list.everything()).isEqualTo(0b111);
+        assertThat(list.owned()).isEqualTo(0b001);
+        assertThat(list.of(0b110)).containsExactly(POT, BOAT);
+        EquipmentList longer = list.with(POCKET);
+        assertThat(longer.everything()).isEqualTo(0b1111);
+        assertThat(longer.of(0b1110)).containsExactly(POT, BOAT, POCKET);
+    }
+
+    /** As above from 190.476… g on; 190.5 g would be more than the balance carries. */
+    @Test
+    void a_larger_size_that_would_be_served_is_told_in_digits_that_are_carried_too() {
+        for (String capacity : List.of("190.48 g", "191 g")) {
+            Equipment scale = Equipment.balance(Balance.of("1 g", capacity).named("scale"), "5 EUR");
+            Unserved why = EquipmentChoice.of(List.of(scale), List.of(Demand.of(BALM, "0 g", "100 g", "5 %")))
+                    .cheapest()
+                    .unserved()
+                    .get(0);
+            assertThat(why.openings().get(0))
+                    .hasToString("from " + (capacity.equals("191 g") ? "190.5 g" : capacity) + " on it would be");
+        }
+    }
 }

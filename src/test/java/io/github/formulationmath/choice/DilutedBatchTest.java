@@ -1,11 +1,11 @@
 package io.github.formulationmath.choice;
 
+import static io.github.formulationmath.support.DilutedCream.BALANCE;
+import static io.github.formulationmath.support.DilutedCream.CREAM;
+import static io.github.formulationmath.support.DilutedCream.diluted;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.Rational;
 import io.github.formulationmath.plan.Bench;
@@ -15,7 +15,6 @@ import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.support.Made;
 import io.github.formulationmath.weighing.Addition;
-import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.MadeMasses;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -28,24 +27,8 @@ import org.junit.jupiter.api.Test;
 /** A line too small to weigh, planned as a stock: what is weighed, what it may come to, and what is left to read. */
 class DilutedBatchTest {
 
-    private static final Formula CREAM = Formula.inPercent("Oat cream")
-            .phase("water")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "5 %")
-            .phase("oil")
-            .line("Oil", "12 %")
-            .line("Colour", "0.02 %")
-            .build();
-
-    private static final Balance BALANCE = Balance.of("0.1 g", "2 kg");
-
     /** The step of the balance and its largest error of a net reading, in tenths of a gram. */
     private static final int STEP = 1;
-
-    private static DilutedBatch diluted(String mass, String tolerance) {
-        return DilutedBatch.of(Batch.of(CREAM, BatchSize.ofMass(mass)))
-                .diluting(CREAM.line("Colour"), CREAM.line("Aqua"), BALANCE, Tolerances.of(tolerance));
-    }
 
     @Test
     void one_step_where_it_is_less_than_the_batch_and_two_where_it_would_be_more() {

@@ -20,6 +20,7 @@ import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.Weighed;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
 /** A dilution just needed, just carried and just within what was asked, by hand. */
@@ -82,7 +83,12 @@ class DilutionEdgesTest {
                 .hasToString("3.2 g Colour and 35.2 g Oil make Colour 1 in 12;"
                         + " 3.2 g Colour 1 in 12 and 38.4 g Oil make Colour 1 in 156");
         assertThat(coloured("2 kg").stocks().get(0).factors()).isEqualTo(stock.factors());
-        assertThatIllegalArgumentException().isThrownBy(() -> coloured("41.5 g"));
+        // In one step 21 tenths of a gram, 2.1 · 105 g.
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> coloured("41.5 g"))
+                .withMessage(
+                        "line is Colour, which 1 in 105 is a stock of 220.5 g, more than the balance carries, 41.5 g,"
+                                + " and no two steps of at most 100 parts help: make a larger batch, or take a finer balance");
     }
 
     @Test
@@ -175,5 +181,118 @@ class DilutionEdgesTest {
 
     private static Ratio unbounded(DilutedBatch diluted, int line) {
         return additions(diluted).get(line).unbounded().canonical();
+    }
+
+    private static StockMixture stock(
+            String size, String oil, String wax, String colour, String capacity, String tolerance) {
+        Formula formula = Formula.inMasses("crayon")
+                .line("Oil", oil)
+                .line("Wax", wax)
+                .line("Colour", colour)
+                .build();
+        return DilutedBatch.of(Batch.of(formula, BatchSize.ofMass(size)))
+                .diluting(
+                        formula.line("Colour"),
+                        formula.line("Oil"),
+                        Balance.of("0.1 g", capacity),
+                        Tolerances.of(tolerance))
+                .stocks()
+                .get(0);
+    }
+
+    private static void assertParts(StockMixture stock, long... parts) {
+        assertThat(stock.factors())
+                .containsExactly(LongStream.of(parts).mapToObj(Ratio::of).toArray(Ratio[]::new));
+    }
+
+    /** Three weighings of 80 tenths, each off by one, deliver (81/80)³ at the most: 3.7970703125 % too much. */
+    @Test
+    void two_steps_that_deliver_just_what_was_asked_are_taken() {
+        assertParts(stock("10 g", "7 g", "1 g", "2 g", "2 kg", "3.7970703125 %"), 2, 2);
+        // 2 · 3 parts take 10 g of oil: there is one step of 18 g left, which delivers (61/60)².
+        assertParts(stock("10 g", "7 g", "1 g", "2 g", "2 kg", "3.797 %"), 3);
+    }
+
+    /** 2 g in four parts take 6 g of oil. */
+    @Test
+    void two_steps_leave_something_of_their_carrier() {
+        assertParts(stock("10 g", "6.1 g", "1.9 g", "2 g", "2 kg", "3.8 %"), 2, 2);
+        assertParts(stock("10 g", "6 g", "2 g", "2 g", "2 kg", "3.8 %"), 3);
+    }
+
+    /** Each of two like steps makes 2 · 8 g; the one step instead of them 3 · 6 g. */
+    @Test
+    void two_like_steps_are_made_on_a_balance_that_just_carries_one() {
+        assertParts(stock("10 g", "7 g", "1 g", "2 g", "16 g", "3.8 %"), 2, 2);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> stock("10 g", "7 g", "1 g", "2 g", "15.9 g", "3.8 %"))
+                .withMessageStartingWith(
+                        "line is Colour, which 1 in 3 is a stock of 18 g, more than the balance carries, 15.9 g,");
+    }
+
+    /** 50 tenths twice deliver (51/50)² at the most, 4.04 % too much: 5 g are 20 parts, and 100 g of stock. */
+    @Test
+    void one_step_makes_as_much_stock_as_batch_and_as_the_balance_carries_but_no_more() {
+        assertParts(stock("100 g", "90 g", "9.75 g", "0.25 g", "2 kg", "4.04 %"), 20);
+        assertParts(stock("99.9 g", "90 g", "9.65 g", "0.25 g", "2 kg", "4.04 %"), 6, 6);
+        assertParts(stock("500 g", "490 g", "9.75 g", "0.25 g", "100 g", "4.04 %"), 20);
+        assertParts(stock("500 g", "490 g", "9.75 g", "0.25 g", "99.9 g", "4.04 %"), 6, 6);
+    }
+
+    @Test
+    void a_stock_that_takes_all_of_its_carrier_is_refused() {
+        assertParts(stock("100 g", "4.76 g", "94.99 g", "0.25 g", "2 kg", "4.04 %"), 20);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> stock("100 g", "4.75 g", "95 g", "0.25 g", "2 kg", "4.04 %"))
+                .withMessage(
+                        "carrier is Oil, all of which, 4.75 g, a stock of Colour would take: something of it must be"
+                                + " left to weigh; dilute in another line, or make a larger batch");
+    }
+
+    /** Of 1 mg: 101 tenths three times deliver (102/101)³ at the most, 2.9998 % too much. */
+    @Test
+    void a_step_has_a_hundred_parts_at_most_and_the_second_one_more() {
+        assertParts(stock("100 g", "90 g", "9.999 g", "1 mg", "2 kg", "3 %"), 100, 101);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> stock("100 g", "90 g", "9.999 g", "1 mg", "2 kg", "2.9998 %"))
+                .withMessageContaining("and no two steps of at most 100 parts help");
+    }
+
+    private static PredilutionPlan powder(Tolerances tolerances) {
+        Batch batch = Batch.of(POWDER, BatchSize.ofMass("10 g"));
+        return (PredilutionPlan) Predilution.of(
+                batch, POWDER.line("Substance"), POWDER.line("Lactose"), Balance.of("1 mg", "120 g"), tolerances);
+    }
+
+    private static final Formula POWDER = Formula.inMasses("powder")
+            .line("Substance", "12 mg")
+            .line("Lactose", "9988 mg")
+            .build();
+
+    /** 100 mg are 8.33 times 12 mg: of 1 in 9 are taken 108 mg, and the stock begins with no more than has to be. */
+    @Test
+    void a_least_mass_is_what_a_stock_begins_with_and_the_dilution_follows_from_it() {
+        PredilutionPlan plan = (PredilutionPlan) Predilution.of(
+                Batch.of(POWDER, BatchSize.ofMass("10 g")),
+                POWDER.line("Substance"),
+                POWDER.line("Lactose"),
+                Balance.of("1 mg", "120 g"),
+                Amount.mass("100 mg"));
+        assertThat(plan.factor()).isEqualTo(Ratio.of(9));
+        assertThat(plan.substance()).hasToString("100 mg");
+        assertThat(plan.diluent()).hasToString("800 mg");
+        assertThat(plan.aliquot()).hasToString("108 mg");
+        assertThat(plan.aliquot().working().toString()).contains("W = 100 mg");
+        assertThat(plan.relativeError().working().toString()).doesNotContain("Smaller dilutions were tried");
+    }
+
+    /** 108 mg twice deliver (109/108)² at the most, 1.86 % too much; 1 in 8 would deliver (97/96)², 2.09 %. */
+    @Test
+    void asked_for_a_tolerance_a_dilution_is_tried_and_not_worked_out_from_a_least_mass() {
+        PredilutionPlan plan = powder(Tolerances.of("2 %"));
+        assertThat(plan.factor()).isEqualTo(Ratio.of(9));
+        assertThat(plan.substance()).hasToString("108 mg");
+        assertThat(plan.aliquot().working().toString()).contains("F = 9").doesNotContain("W =");
+        assertThat(plan.relativeError().working().toString()).contains("Note: Smaller dilutions were tried one by one");
     }
 }

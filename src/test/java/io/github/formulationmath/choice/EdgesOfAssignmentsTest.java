@@ -9,6 +9,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingStation;
@@ -18,11 +19,7 @@ import org.junit.jupiter.api.Test;
 /** A figure that is just met counts as met; what an assignment or a dilution was made of can be read from it. */
 class EdgesOfAssignmentsTest {
 
-    private static final Formula BALM = Formula.inPercent("balm")
-            .quantitySufficient("Oil")
-            .line("Wax", "20 %")
-            .line("Tocopherol", "0.5 %")
-            .build();
+    private static final Formula BALM = Formulas.balmToMakeUp("balm");
 
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
 

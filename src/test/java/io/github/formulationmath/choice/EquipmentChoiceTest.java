@@ -10,6 +10,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.size.Criterion;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
@@ -21,17 +22,8 @@ import org.junit.jupiter.api.Test;
 /** Examples worked by hand, and what is said where nothing serves. */
 final class EquipmentChoiceTest {
 
-    private static final Formula LOTION = Formula.inPercent("Oat lotion")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "3 %")
-            .line("Avena Sativa Kernel Oil", "12 %")
-            .line("Xanthan Gum", "0.3 %")
-            .build();
-    private static final Formula BALM = Formula.inPercent("Balm")
-            .line("Cera Alba", "20 %")
-            .quantitySufficient("Helianthus Annuus Seed Oil")
-            .line("Tocopherol", "0.5 %")
-            .build();
+    private static final Formula LOTION = Formulas.thickenedLotion("Oat lotion");
+    private static final Formula BALM = Formulas.sunflowerBalm("Balm");
     private static final Equipment KITCHEN =
             Equipment.balance(Balance.of("1 g", "5 kg").named("kitchen"), "0 EUR");
     private static final Equipment BENCH =

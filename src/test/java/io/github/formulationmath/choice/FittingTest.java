@@ -157,4 +157,48 @@ class FittingTest {
         assertThat(all(fitting(exact, tenth), 1).pushed().map(Amount::canonical))
                 .contains(Ratio.of(16));
     }
+
+    private static final Demand OIL = Demand.of(Formulas.only("oil", "Oil"), "0 g", "10 g", "25 %");
+
+    /** One step of 0.1 g is a quarter too much for 0.08 g. */
+    @Test
+    void the_first_window_of_all_pushes_from_nothing() {
+        Equipment tenth = Equipment.balance(Balance.of("0.1 g", "1 kg").named("tenth"), "0 EUR");
+        Fitting.Served served = all(fitting(OIL, tenth), 1);
+        assertThat(served.grams()).isEqualTo(Ratio.parse("0.08"));
+        assertThat(served.pushed().map(Amount::canonical)).contains(Ratio.parse("0.08"));
+    }
+
+    @Test
+    void a_least_load_that_pushes_from_nothing_is_no_window() {
+        Equipment shy = Equipment.balance(
+                Balance.of("0.1 g", "1 kg").withMinimumLoad(Amount.mass("5 g")).named("shy"), "0 EUR");
+        Fitting.Served served = all(fitting(OIL, shy), 1);
+        assertThat(served.grams()).isEqualTo(Ratio.of(5));
+        assertThat(served.pushed()).isEmpty();
+    }
+
+    /** Two steps of 0.1 g and one of 0.2 g are a quarter too much for 0.16 g: the one in the pot is told. */
+    @Test
+    void a_size_that_two_balances_push_to_is_told_of_the_one_under_the_pot() {
+        Equipment tenth = Equipment.balance(Balance.of("0.1 g", "1 kg").named("tenth"), "0 EUR");
+        Equipment fifth = Equipment.balance(Balance.of("0.2 g", "1 kg").named("fifth"), "0 EUR");
+        Demand oil = Demand.of(Formulas.only("oil", "Oil"), "0.14 g", "10 g", "25 %");
+        Fitting.Served served = all(fitting(oil, tenth, fifth), 2);
+        assertThat(served.grams()).isEqualTo(Ratio.parse("0.16"));
+        assertThat(served.places()).containsExactly(new Fitting.Place(0, null));
+        assertThat(served.pushed().orElseThrow().working().toString())
+                .contains("d = 0.1 g")
+                .doesNotContain("d = 0.2 g");
+    }
+
+    @Test
+    void of_boats_that_carry_as_much_the_first_is_taken() {
+        Equipment spoon = Equipment.boat(Vessel.of("spoon", "2 g"), "0 EUR");
+        Equipment heavy = Equipment.boat(Vessel.of("heavy", "2.5 g"), "0 EUR");
+        Demand demand = demand("104 g", "300 g");
+        assertThat(all(fitting(demand, KITCHEN, fine("13 g"), heavy, BOAT, spoon), 5)
+                        .places())
+                .containsExactly(new Fitting.Place(0, null), new Fitting.Place(1, 3));
+    }
 }

@@ -103,7 +103,10 @@ class PredilutionDeliveredTest {
                 Balance.of("0.1 g", "2 kg"),
                 Tolerances.of("1 %"));
         assertThat(none.reason().key()).isEqualTo("predilution.too-many-parts");
-        assertThat(none.reason().toString()).contains("10000").doesNotContain("{");
+        assertThat(none.reason().toString())
+                .endsWith(
+                        " g, would have to be diluted more than 10000 times: weigh it on a finer balance, or make a larger"
+                                + " batch");
         assertThatThrownBy(() -> Predilution.of(
                         batch,
                         trace.line("Substance"),
@@ -111,5 +114,25 @@ class PredilutionDeliveredTest {
                         Balance.of("0.1 g", "2 kg"),
                         Tolerances.of("1 %")))
                 .hasMessageContaining("take another");
+    }
+
+    /**
+     * 1 in 10 000 of 0.4902 mg is 49.02 tenths, read as 49, of a stock that begins with 50: at the most 51/50 · 50/49.02, which
+     * is 4.0392 % too much. One part less makes that 51/49.0151, or 4.0495 %.
+     */
+    @Test
+    void the_largest_dilution_that_is_tried_is_taken_if_it_just_delivers() {
+        Formula trace = Formula.inMasses("trace")
+                .line("Substance", "0.4902 mg")
+                .line("Carrier", "49999.5098 mg")
+                .build();
+        PredilutionPlan plan = (PredilutionPlan) Predilution.of(
+                Batch.of(trace, BatchSize.ofMass("50 g")),
+                trace.line("Substance"),
+                trace.line("Carrier"),
+                Balance.of("0.1 g", "2 kg"),
+                Tolerances.of("4.04 %"));
+        assertThat(plan.factor()).isEqualTo(Ratio.of(10_000));
+        assertThat(plan.substance()).hasToString("5 g");
     }
 }

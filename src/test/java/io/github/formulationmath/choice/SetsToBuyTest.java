@@ -110,6 +110,9 @@ class SetsToBuyTest {
         assertThat(front.toBuy()).containsExactly(FINE);
         assertThat(front.othersOfThatPrice()).containsExactly(List.of(FINE_TOO));
         assertThat(front.totalSize()).hasToString("16 g");
+        assertThat(front.clauses().stream().map(Object::toString))
+                .as("the price is told to be the least, not the total")
+                .containsExactly("balm needs one of {coarse, fine, fine too}");
     }
 
     @Test

@@ -4,10 +4,9 @@ import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.snippet.Outcome;
 import io.github.formulationmath.snippet.Snippet;
 import io.github.formulationmath.snippet.SnippetCompiler;
-import java.io.IOException;
+import io.github.formulationmath.support.TextTable;
 import java.io.StringReader;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.lang.reflect.Array;
 import java.lang.reflect.GenericArrayType;
 import java.lang.reflect.Method;
@@ -20,7 +19,6 @@ import java.lang.reflect.WildcardType;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -54,7 +52,7 @@ final class Samples {
     /** From the table, onward through every public method without arguments. */
     static Samples gather() {
         Samples samples = new Samples();
-        List<String> lines = lines();
+        List<String> lines = TextTable.rows(TABLE);
         List<Outcome> outcomes = SnippetCompiler.outcomes(
                 lines.stream().map(line -> Snippet.of(line, List.of(), line)).toList());
         Deque<Object> open = new ArrayDeque<>();
@@ -66,16 +64,6 @@ final class Samples {
         }
         samples.spread(open);
         return samples;
-    }
-
-    private static List<String> lines() {
-        try {
-            return Files.readAllLines(TABLE).stream()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     private void spread(Deque<Object> open) {

@@ -3,23 +3,15 @@ package io.github.formulationmath.document;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.document.Document.Column;
+import io.github.formulationmath.support.Cells;
 import java.io.IOException;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Cells and sentences of any letters. */
 class HostileCellsTest {
-
-    private static List<CSVRecord> read(String csv) throws IOException {
-        try (CSVParser parser = CSVParser.parse(csv, CSVFormat.RFC4180)) {
-            return parser.getRecords();
-        }
-    }
 
     /** A guard on numbers would make texts of them. */
     @ParameterizedTest
@@ -32,26 +24,14 @@ class HostileCellsTest {
     private static String column(String number) throws IOException {
         Document document = Document.titled("t", "en")
                 .table(List.of(Column.number("x"), Column.text("y")), List.of(List.of(number, "a")));
-        return read(document.print(Format.CSV)).get(1).get(0);
-    }
-
-    private static int columnsByHand(String row) {
-        return row.codePoints()
-                .map(c -> switch (Character.UnicodeScript.of(c)) {
-                    case HAN, HIRAGANA, HANGUL -> 2;
-                    default ->
-                        Character.getType(c) == Character.NON_SPACING_MARK || Character.getType(c) == Character.FORMAT
-                                ? 0
-                                : 1;
-                })
-                .sum();
+        return Cells.read(document.print(Format.CSV)).get(1).get(0);
     }
 
     @Test
     void sentences_are_wrapped_by_what_letters_take() {
         Document document =
                 Document.titled("t", "zh").paragraph("水".repeat(15).concat(" ").repeat(9));
-        assertThat(document.print(Format.TEXT).lines()).allMatch(line -> columnsByHand(line) <= 80);
+        assertThat(document.print(Format.TEXT).lines()).allMatch(line -> Cells.columnsByHand(line) <= 80);
     }
 
     @Test

@@ -6,6 +6,7 @@ import io.github.formulationmath.choice.EquipmentAnswer;
 import io.github.formulationmath.choice.EquipmentChoice;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Rounding;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import java.util.ArrayList;
@@ -33,17 +34,8 @@ final class FrontOfPrice {
 
     /** The bench of the page: one balance, one pot and one boat are there. */
     static EquipmentChoice choice() {
-        Formula lotion = Formula.inPercent("Oat lotion")
-                .quantitySufficient("Aqua")
-                .line("Glycerin", "3 %")
-                .line("Avena Sativa Kernel Oil", "12 %")
-                .line("Xanthan Gum", "0.3 %")
-                .build();
-        Formula balm = Formula.inPercent("Balm")
-                .line("Cera Alba", "20 %")
-                .quantitySufficient("Helianthus Annuus Seed Oil")
-                .line("Tocopherol", "0.5 %")
-                .build();
+        Formula lotion = Formulas.thickenedLotion("Oat lotion");
+        Formula balm = Formulas.sunflowerBalm("Balm");
         List<Equipment> candidates = List.of(
                 Equipment.balance(Balance.of("1 g", "5 kg").named("kitchen"), "0 EUR"),
                 Equipment.balance(Balance.of("0.1 g", "500 g").named("small"), "14.90 EUR"),

@@ -12,23 +12,9 @@ import org.junit.jupiter.api.Test;
 
 class FormulaTest {
 
-    private static final Formula LOTION = Formula.inPercent("Oat lotion")
-            .phase("water")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "3 %")
-            .phase("oil")
-            .line("Avena Sativa Kernel Oil", "12 %")
-            .line("Glyceryl Stearate SE", "5 %")
-            .build();
+    private static final Formula LOTION = Formulas.lotion("Oat lotion");
 
-    private static final Formula FORMULA = Formula.inPercent("cream")
-            .phase("water")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "3 %")
-            .phase("cool")
-            .line("Glycerin", "1 %")
-            .line("Panthenol", "2 %")
-            .build();
+    private static final Formula FORMULA = Formulas.glycerinTwice("cream");
 
     private static final Formula OTHER = Formulas.oilAndWax("other");
 

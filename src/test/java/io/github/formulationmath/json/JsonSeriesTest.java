@@ -1,11 +1,13 @@
 package io.github.formulationmath.json;
 
+import static io.github.formulationmath.json.JsonChecks.comesBack;
+import static io.github.formulationmath.support.Trials.COARSE;
+import static io.github.formulationmath.support.Trials.THREE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Closure;
 import io.github.formulationmath.plan.Tolerances;
@@ -16,6 +18,7 @@ import io.github.formulationmath.series.SeriesPlan;
 import io.github.formulationmath.series.SeriesReadings;
 import io.github.formulationmath.series.Trial;
 import io.github.formulationmath.series.TrialSeries;
+import io.github.formulationmath.support.Trials;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.ArrayList;
@@ -27,45 +30,17 @@ import org.junit.jupiter.api.Test;
 /** A series of trials is put away, planned or half-done, and taken up again. */
 final class JsonSeriesTest {
 
-    private static Formula version(String name, String glycerin, String perfume) {
-        return Formula.inPercent(name)
-                .phase("water")
-                .quantitySufficient("Aqua")
-                .line("Glycerin", glycerin)
-                .phase("oil")
-                .line("Oil", "12 %")
-                .line("Emulsifier", "5 %")
-                .phase("cool-down")
-                .line("Parfum", perfume)
-                .build();
-    }
-
-    private static final List<Formula> VERSIONS = List.of(
-            version("Plain", "3 %", "0.5 %"), version("Richer", "5 %", "0.5 %"), version("Scent", "3 %", "1 %"));
-
-    private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "500 g"));
-    private static final TrialSeries SERIES = TrialSeries.of(VERSIONS, BENCH, "20 g", "5 %");
-    private static final SeriesPlan PLAN = SERIES.withoutInBase("Parfum").withLeftInVessel("2 g").ways().stream()
-            .filter(plan -> plan.way() == SeriesPlan.Way.FROM_BASE)
-            .findFirst()
-            .orElseThrow();
-
-    private static <T> T comesBack(Json<T> json, T value) {
-        String text = json.write(value);
-        Json.Read<T> read = json.read(text);
-        assertThat(read.value()).isEqualTo(value);
-        assertThat(read.unknownFields()).isEmpty();
-        assertThat(json.write(read.value())).isEqualTo(text);
-        return read.value();
-    }
+    private static final TrialSeries SERIES = TrialSeries.of(THREE, COARSE, "20 g", "5 %");
+    private static final SeriesPlan PLAN =
+            Trials.way(SERIES.withoutInBase("Parfum").withLeftInVessel("2 g"), SeriesPlan.Way.FROM_BASE);
 
     @Test
     void every_way_comes_back_with_its_shares() {
         List<SeriesPlan> plans = new ArrayList<>(SERIES.ways());
         plans.add(PLAN);
         plans.addAll(TrialSeries.of(
-                        VERSIONS,
-                        BENCH.closing(Closure.CLOSED),
+                        THREE,
+                        COARSE.closing(Closure.CLOSED),
                         io.github.formulationmath.quantity.Amount.mass("1 oz"),
                         Tolerances.of("5 %").withLine("Parfum", "20 %"))
                 .withBaseOn(Bench.of(Balance.of("0.05 oz", "5 lb").named("large")))
@@ -120,7 +95,7 @@ final class JsonSeriesTest {
         assertThat(done.toCome()).isEmpty();
         assertThat(done.toString()).endsWith("; all weighed");
         assertThat(comesBack(Json.series(), done).comparison().between("Plain", "Scent"))
-                .hasSameSizeAs(VERSIONS.get(0).lines());
+                .hasSameSizeAs(THREE.get(0).lines());
     }
 
     @Test
@@ -130,26 +105,26 @@ final class JsonSeriesTest {
                         () -> begun.with(Readings.asPlanned(PLAN.trial("Plain").plan())))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("readings of the base are missing");
-        WeighingPlan stranger = WeighingPlan.of(Batch.of(VERSIONS.get(0), BatchSize.ofMass("20 g")), BENCH);
+        WeighingPlan stranger = WeighingPlan.of(Batch.of(THREE.get(0), BatchSize.ofMass("20 g")), COARSE);
         assertThatThrownBy(() -> begun.with(Readings.asPlanned(stranger)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("no plan of this series");
         List<WeighingPlan> plans = PLAN.trials().stream().map(Trial::plan).toList();
         Tolerances tolerances = Tolerances.of("5 %");
         WeighingMethod tared = WeighingMethod.TARE_EACH;
-        assertThatThrownBy(() -> SeriesPlan.of(VERSIONS, tolerances, tared, Optional.empty(), plans))
+        assertThatThrownBy(() -> SeriesPlan.of(THREE, tolerances, tared, Optional.empty(), plans))
                 .hasMessageContaining("give the base");
-        assertThatThrownBy(() -> SeriesPlan.of(VERSIONS, tolerances, tared, Optional.of(stranger), plans))
+        assertThatThrownBy(() -> SeriesPlan.of(THREE, tolerances, tared, Optional.of(stranger), plans))
                 .hasMessageContaining("no base that the trials take a portion of");
         assertThatThrownBy(() ->
-                        SeriesPlan.of(VERSIONS, tolerances, tared, PLAN.base(), List.of(stranger, stranger, stranger)))
+                        SeriesPlan.of(THREE, tolerances, tared, PLAN.base(), List.of(stranger, stranger, stranger)))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() ->
-                        SeriesPlan.of(VERSIONS, tolerances, tared, PLAN.base(), Collections.nCopies(2, plans.get(0))))
+                        SeriesPlan.of(THREE, tolerances, tared, PLAN.base(), Collections.nCopies(2, plans.get(0))))
                 .hasMessageContaining("give one plan for each");
         WeighingPlan little =
-                WeighingPlan.of(Batch.of(PLAN.base().orElseThrow().formula(), BatchSize.ofMass("20 g")), BENCH);
-        assertThatThrownBy(() -> SeriesPlan.of(VERSIONS, tolerances, tared, Optional.of(little), plans))
+                WeighingPlan.of(Batch.of(PLAN.base().orElseThrow().formula(), BatchSize.ofMass("20 g")), COARSE);
+        assertThatThrownBy(() -> SeriesPlan.of(THREE, tolerances, tared, Optional.of(little), plans))
                 .hasMessageContaining("make more base, or smaller trials");
         assertThatThrownBy(begun::comparison).isInstanceOf(IllegalArgumentException.class);
         String text =

@@ -5,12 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.limit.DecisionRule;
-import io.github.formulationmath.limit.LimitChecker;
-import io.github.formulationmath.limit.LimitTable;
-import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Checkers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -123,10 +120,7 @@ class LabelNamesTest {
                                 .rest(rest),
                         MassFraction.parse("2 %"))
                 .build();
-        IngredientList list = EU.declaring(
-                        LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase())
-                                .check(formula))
-                .list(formula);
+        IngredientList list = EU.declaring(Checkers.LEAVE_ON.check(formula)).list(formula);
         assertThat(list.text())
                 .startsWith("Aqua, Glycerin, Lavandula Oil/ Extract, ")
                 .contains(", Linalool")

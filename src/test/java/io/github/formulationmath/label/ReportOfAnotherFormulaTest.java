@@ -6,46 +6,35 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Ingredient;
-import io.github.formulationmath.limit.DecisionRule;
-import io.github.formulationmath.limit.LimitChecker;
 import io.github.formulationmath.limit.LimitReport;
-import io.github.formulationmath.limit.LimitTable;
-import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.limit.Verdict;
+import io.github.formulationmath.support.Checkers;
+import io.github.formulationmath.support.Formulas;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What was found of one formula says nothing of another, be it of the same name. */
 class ReportOfAnotherFormulaTest {
 
-    private static final LimitChecker CHECKER =
-            LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase());
-
-    private static Formula perfumed(String name, String percent) {
-        return Formula.inPercent(name)
-                .quantitySufficient("Aqua")
-                .line("Linalool", percent)
-                .line("Phenoxyethanol", "0.5 %")
-                .build();
-    }
-
     @Test
     void a_label_declares_what_was_found_of_its_own_formula_only() {
-        Formula own = perfumed("F", "0.5 %");
-        Label label = Label.of(LabelRule.eu()).declaring(CHECKER.check(own)).withColorants("CI 77891");
+        Formula own = Formulas.perfumedWater("F", "0.5 %");
+        Label label =
+                Label.of(LabelRule.eu()).declaring(Checkers.LEAVE_ON.check(own)).withColorants("CI 77891");
         assertThat(label.list(own).text()).containsIgnoringCase("LINALOOL");
-        for (Formula other : List.of(perfumed("F", "0.6 %"), perfumed("G", "0.5 %"))) {
+        for (Formula other : List.of(Formulas.perfumedWater("F", "0.6 %"), Formulas.perfumedWater("G", "0.5 %"))) {
             assertThatThrownBy(() -> label.list(other))
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("check this formula and declare that report");
-            assertThatThrownBy(() -> label.declaring(CHECKER.check(other)))
+            assertThatThrownBy(() -> label.declaring(Checkers.LEAVE_ON.check(other)))
                     .isInstanceOf(IllegalArgumentException.class);
             assertThatCode(() -> Label.of(LabelRule.eu())
-                            .declaring(CHECKER.check(other))
+                            .declaring(Checkers.LEAVE_ON.check(other))
                             .list(other))
                     .doesNotThrowAnyException();
         }
-        assertThatCode(() -> label.declaring(CHECKER.check(own)).list(own)).doesNotThrowAnyException();
+        assertThatCode(() -> label.declaring(Checkers.LEAVE_ON.check(own)).list(own))
+                .doesNotThrowAnyException();
     }
 
     /** An oil that is declared by a word of its own stays on the label when its constituents are told. */
@@ -59,7 +48,7 @@ class ReportOfAnotherFormulaTest {
                                 .rest("Linalyl Acetate"),
                         "1 %")
                 .build();
-        LimitReport report = CHECKER.check(formula);
+        LimitReport report = Checkers.LEAVE_ON.check(formula);
         String list = Label.of(LabelRule.eu()).declaring(report).list(formula).text();
         for (Verdict due : report.declarations()) {
             assertThat(list).containsIgnoringCase(due.limit().declaredAs());

@@ -9,6 +9,7 @@ import io.github.formulationmath.limit.LimitReport.Uncounted;
 import io.github.formulationmath.limit.LimitReport.Uncounted.Why;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Checkers;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -49,7 +50,7 @@ class AnnexHandCasesTest {
 
     private static Product product(String word) {
         return switch (word) {
-            case "cream" -> Product.leaveOn().on("face").ofKind("face_cream").inForm("cream");
+            case "cream" -> Checkers.FACE_CREAM;
             case "lips" -> Product.leaveOn().on("lips");
             case "eyes" -> Product.leaveOn().on("eyes");
             case "wash" -> Product.rinseOff().on("body");

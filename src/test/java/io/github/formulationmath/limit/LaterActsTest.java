@@ -7,6 +7,7 @@ import io.github.formulationmath.amendment.LegalChange;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Checkers;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -22,8 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class LaterActsTest {
 
     private static final LimitTable EU = LimitTable.eu2024February();
-    private static final Product FACE =
-            Product.leaveOn().on("face").ofKind("face_cream").inForm("cream").forUsers("adults");
+    private static final Product FACE = Checkers.FACE_CREAM.forUsers("adults");
 
     private static LimitReport check(Product product, String day, boolean placing, String ingredient, String percent) {
         LimitChecker checker = LimitChecker.of(EU, product, DecisionRule.worstCase());

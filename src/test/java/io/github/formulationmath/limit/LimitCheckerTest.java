@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import static io.github.formulationmath.support.Checkers.FACE_CREAM;
 import static io.github.formulationmath.support.WorkingAssertions.assertSelfChecking;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -18,8 +19,6 @@ import org.junit.jupiter.api.Test;
 class LimitCheckerTest {
 
     private static final LimitTable EU = LimitTable.eu2024February();
-    private static final Product FACE_CREAM =
-            Product.leaveOn().on("face").ofKind("face_cream").inForm("cream");
 
     private static LimitChecker checker(Product product) {
         return LimitChecker.of(EU, product, DecisionRule.worstCase());

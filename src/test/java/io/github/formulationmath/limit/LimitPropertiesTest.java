@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import static io.github.formulationmath.support.Checkers.FACE_CREAM;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
@@ -7,6 +8,7 @@ import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.Checkers;
 import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Weighed;
@@ -30,10 +32,7 @@ import net.jqwik.api.constraints.LongRange;
 /** Laws of verdicts, on formulas of substances that the bundled table limits in every way it knows. */
 class LimitPropertiesTest {
 
-    private static final Product CREAM =
-            Product.leaveOn().on("face").ofKind("face_cream").inForm("cream");
-    private static final LimitChecker CHECKER =
-            LimitChecker.of(LimitTable.eu2024February(), CREAM, DecisionRule.worstCase());
+    private static final LimitChecker CHECKER = Checkers.of(FACE_CREAM);
     private static final List<String> LIMITED = List.of(
             "Phenoxyethanol",
             "Sodium Benzoate",
@@ -157,7 +156,7 @@ class LimitPropertiesTest {
     private static LimitChecker shuffled(long seed) {
         List<UsageLimit> limits = new ArrayList<>(LimitTable.eu2024February().limits());
         Collections.shuffle(limits, new Random(seed % 3));
-        return LimitChecker.of(LimitTable.of("shuffled", limits), CREAM, DecisionRule.worstCase());
+        return LimitChecker.of(LimitTable.of("shuffled", limits), FACE_CREAM, DecisionRule.worstCase());
     }
 
     @Property(tries = 20)

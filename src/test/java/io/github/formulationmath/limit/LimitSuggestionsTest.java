@@ -8,6 +8,7 @@ import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.NameBook;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Checkers;
 import io.github.formulationmath.support.CpuTime;
 import java.time.Duration;
 import java.util.List;
@@ -25,8 +26,7 @@ class LimitSuggestionsTest {
                 .quantitySufficient("Aqua")
                 .line(material, "1.2 %")
                 .build();
-        return LimitChecker.of(LimitTable.eu2024February(), product, DecisionRule.worstCase())
-                .check(formula);
+        return Checkers.of(product).check(formula);
     }
 
     private static LimitReport report(String material) {
@@ -178,8 +178,7 @@ class LimitSuggestionsTest {
             builder.line("Phenoxy" + Integer.toString(i, 36) + "ethanol", "1");
         }
         builder.line("y".repeat(500), "1");
-        LimitReport report = LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase())
-                .check(builder.build());
+        LimitReport report = Checkers.LEAVE_ON.check(builder.build());
         CpuTime.assertWithin(
                 Duration.ofSeconds(20), () -> assertThat(report.toString()).contains("close to"));
     }

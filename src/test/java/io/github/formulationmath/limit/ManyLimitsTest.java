@@ -3,15 +3,12 @@ package io.github.formulationmath.limit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.support.CpuTime;
-import io.github.formulationmath.support.HandWeighed;
-import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.WeighingMethod;
+import io.github.formulationmath.support.ManyLines;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,17 +18,6 @@ import org.junit.jupiter.api.Test;
 class ManyLimitsTest {
 
     private static final int MANY = 10_000;
-
-    private static Formula formula(int lines) {
-        FormulaBuilder parts = Formula.inParts("many").phase("Oil phase");
-        for (int i = 0; i < lines; i++) {
-            if (i == lines / 2) {
-                parts.phase("Rest");
-            }
-            parts.line("line " + i, Integer.toString(1 + i % 7));
-        }
-        return parts.build();
-    }
 
     private static LimitTable table(int lines) {
         List<UsageLimit> limits = new ArrayList<>();
@@ -48,22 +34,14 @@ class ManyLimitsTest {
         return LimitTable.of("house", limits);
     }
 
-    private static HandWeighed expected(Formula formula) {
-        return HandWeighed.exactly(
-                formula,
-                formula.lines().size() * 50 + " g",
-                Balance.of("0.1 g", "10000 kg"),
-                WeighingMethod.CUMULATIVE);
-    }
-
     @Test
     void as_many_limits_as_lines() {
-        Formula formula = formula(MANY);
+        Formula formula = ManyLines.inTwoPhases(MANY);
         LimitTable table = table(MANY);
         CpuTime.assertWithin(Duration.ofMinutes(5), () -> {
             for (DecisionRule rule : List.of(DecisionRule.worstCase(), DecisionRule.guardBand())) {
                 LimitChecker checker = LimitChecker.of(table, Product.leaveOn(), rule);
-                LimitReport report = checker.check(expected(formula));
+                LimitReport report = checker.check(ManyLines.exactly(formula));
                 assertThat(report.verdict("ALL").orElseThrow().conformity()).isEqualTo(Conformity.EXCEEDS);
                 assertThat(report.binding().orElseThrow().acceptableTarget()).isPresent();
             }
@@ -72,7 +50,7 @@ class ManyLimitsTest {
 
     @Test
     void shares_of_a_phase_are_those_added_up_by_hand() {
-        Formula formula = formula(20);
+        Formula formula = ManyLines.inTwoPhases(20);
         LimitReport report = LimitChecker.of(table(20), Product.leaveOn(), DecisionRule.simpleAcceptance())
                 .check(formula);
         Ratio oil = Ratio.ZERO;

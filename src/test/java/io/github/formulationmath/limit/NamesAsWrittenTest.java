@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.csv.CsvFormat;
 import io.github.formulationmath.csv.CsvRow;
 import io.github.formulationmath.formula.Formula;
+import io.github.formulationmath.support.Checkers;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -21,9 +22,6 @@ import org.junit.jupiter.api.Test;
 /** Names as suppliers write them, each in a formula of its own without any CAS number; what is expected stands in the file. */
 class NamesAsWrittenTest {
 
-    private static final LimitChecker CHECKER =
-            LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase());
-
     private static final Pattern ENTRY = Pattern.compile("Annex ([IVX]+), entry ([0-9]+[a-z]*)");
 
     private static List<CsvRow> rows() throws IOException {
@@ -37,7 +35,7 @@ class NamesAsWrittenTest {
     }
 
     private static LimitReport check(String name) {
-        return CHECKER.check(Formula.inPercent("Trial")
+        return Checkers.LEAVE_ON.check(Formula.inPercent("Trial")
                 .quantitySufficient("Carrier of the trial")
                 .line(name, "2 %")
                 .build());

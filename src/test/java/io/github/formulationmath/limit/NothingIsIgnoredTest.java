@@ -10,6 +10,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Checkers;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -192,7 +193,7 @@ class NothingIsIgnoredTest {
 
     @Test
     void no_word_is_unknown_where_no_limit_asks() {
-        Product product = Product.leaveOn().on("face").ofKind("face_cream").inForm("cream");
+        Product product = Checkers.FACE_CREAM;
         LimitReport plain = check(table(cap("H", "Zinc salt", "2 %")), product, with("Zinc salt", "1 %"));
         assertThat(plain.closestWords().keySet()).isEmpty();
         assertThat(plain.outcome()).isEqualTo(LimitOutcome.NO_COUNTED_LIMIT_PASSED);

@@ -5,17 +5,11 @@ import static io.github.formulationmath.limit.SnapshotTable.field;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import io.github.formulationmath.reference.ReferenceTable;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 
 /** Cases that somebody read from the printed text of the annexes: how a line of them is read, and what a report says to it. */
 final class ReadCase {
@@ -23,18 +17,7 @@ final class ReadCase {
     private ReadCase() {}
 
     static List<Map<String, String>> in(String file) {
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setCommentMarker('#')
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (BufferedReader reader =
-                Files.newBufferedReader(Path.of("src/test/resources/io/github/formulationmath/limit", file))) {
-            return format.parse(reader).stream().map(CSVRecord::toMap).toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return ReferenceTable.fields("src/test/resources/io/github/formulationmath/limit/" + file);
     }
 
     static Product product(Map<String, String> row) {

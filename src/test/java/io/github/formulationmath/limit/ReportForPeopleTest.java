@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Checkers;
 import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -15,10 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What a person reads: short lines, ties told, room in percent and in grams, each thing said once. */
 class ReportForPeopleTest {
 
-    private static final LimitChecker CHECKER = LimitChecker.of(
-            LimitTable.eu2024February(),
-            Product.leaveOn().on("face").ofKind("face_cream").inForm("cream"),
-            DecisionRule.worstCase());
+    private static final LimitChecker CHECKER = Checkers.of(Checkers.FACE_CREAM);
 
     private static Formula salt(String percent) {
         return Formula.inPercent("F")

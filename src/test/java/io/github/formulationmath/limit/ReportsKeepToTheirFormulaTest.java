@@ -5,26 +5,18 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
+import io.github.formulationmath.support.Checkers;
+import io.github.formulationmath.support.Formulas;
 import org.junit.jupiter.api.Test;
 
 /** What was found of a formula is asked by lines of that formula. */
 class ReportsKeepToTheirFormulaTest {
 
-    private static final LimitChecker CHECKER =
-            LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase());
-
-    private static Formula perfumed(String name, String percent) {
-        return Formula.inPercent(name)
-                .quantitySufficient("Aqua")
-                .line("Linalool", percent)
-                .line("Phenoxyethanol", "0.5 %")
-                .build();
-    }
-
     @Test
     void a_verdict_tells_the_room_of_lines_of_its_own_formula_only() {
-        Formula own = perfumed("F", "0.5 %");
-        Verdict verdict = CHECKER.check(own).verdictsFor("Phenoxyethanol").get(0);
+        Formula own = Formulas.perfumedWater("F", "0.5 %");
+        Verdict verdict =
+                Checkers.LEAVE_ON.check(own).verdictsFor("Phenoxyethanol").get(0);
         FormulaLine line = own.line("Phenoxyethanol");
         assertThat(verdict.limitingShareOf(line)).isPresent();
         FormulaLine other = Formula.inPercent("G")

@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import static io.github.formulationmath.support.Checkers.FACE_CREAM;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
@@ -19,8 +20,6 @@ import org.junit.jupiter.api.Test;
 class ReviewedFormulasTest {
 
     private static final LimitTable EU = LimitTable.eu2024February();
-    private static final Product FACE =
-            Product.leaveOn().on("face").ofKind("face_cream").inForm("cream");
     private static final Product TOOTHPASTE =
             Product.rinseOff().on("oral").ofKind("toothpaste").inForm("paste");
 
@@ -42,8 +41,9 @@ class ReviewedFormulasTest {
         assertThat(outcome(TOOTHPASTE, "Sodium Fluoride", "1 %")).isEqualTo(LimitOutcome.CONDITIONS_OPEN);
         assertThat(outcome(TOOTHPASTE, "Stannous Fluoride", "0.454 %", "Sodium Fluoride", "0.32 %"))
                 .isEqualTo(LimitOutcome.CONDITIONS_OPEN);
-        assertThat(outcome(FACE, "Talc", "95 %")).isEqualTo(LimitOutcome.CONDITIONS_OPEN);
-        assertThat(outcome(FACE, "Hydroquinone", "2 %", "Tretinoin", "0.05 %")).isEqualTo(LimitOutcome.PROHIBITED);
+        assertThat(outcome(FACE_CREAM, "Talc", "95 %")).isEqualTo(LimitOutcome.CONDITIONS_OPEN);
+        assertThat(outcome(FACE_CREAM, "Hydroquinone", "2 %", "Tretinoin", "0.05 %"))
+                .isEqualTo(LimitOutcome.PROHIBITED);
     }
 
     /** Annex V, entries 11 and 13: not in aerosol dispensers (sprays); entry 1: 1.7 % as acid in oral products. */
@@ -87,7 +87,7 @@ class ReviewedFormulasTest {
     @Test
     void what_annex_ii_names_is_never_fine() {
         LimitReport cream = check(
-                FACE,
+                FACE_CREAM,
                 "Hydroquinone",
                 "2 %",
                 "Tretinoin",
@@ -113,7 +113,7 @@ class ReviewedFormulasTest {
                 "Trichloroacetic Acid",
                 "Boric Acid",
                 "Phenol")) {
-            assertThat(outcome(FACE, name, "1 %")).as(name).isEqualTo(LimitOutcome.PROHIBITED);
+            assertThat(outcome(FACE_CREAM, name, "1 %")).as(name).isEqualTo(LimitOutcome.PROHIBITED);
         }
     }
 
@@ -124,11 +124,11 @@ class ReviewedFormulasTest {
         String substances = String.join(",", LimitTableReader.SUBSTANCES.columns()) + "\n";
         LimitTable house = LimitTable.read("house", new StringReader(limits), new StringReader(substances));
         LimitReport report =
-                LimitChecker.of(house, FACE, DecisionRule.worstCase()).check(Formulas.only("F", "Aqua"));
+                LimitChecker.of(house, FACE_CREAM, DecisionRule.worstCase()).check(Formulas.only("F", "Aqua"));
         assertThat(report.describe(Wording.english()).get(0))
                 .startsWith("Not checked, because the table does not hold it: Annex X");
         assertThat(report.toString()).startsWith("F: not checked Annex X;");
-        LimitReport asked = LimitChecker.of(house.withEuAnnexes(), FACE, DecisionRule.worstCase())
+        LimitReport asked = LimitChecker.of(house.withEuAnnexes(), FACE_CREAM, DecisionRule.worstCase())
                 .check(Formula.inPercent("F").line("Tretinoin", "100 %").build());
         assertThat(asked.outcome()).isEqualTo(LimitOutcome.PROHIBITED);
         assertThat(house.withEuAnnexes()).isNotEqualTo(house);
@@ -138,16 +138,16 @@ class ReviewedFormulasTest {
     void a_purpose_the_table_does_not_know_is_refused_with_those_it_knows() {
         for (String purpose : List.of("preservatives", "fragrance", "Konservierung")) {
             assertThatIllegalArgumentException()
-                    .isThrownBy(() -> check(FACE.using("Phenoxyethanol", purpose), "Phenoxyethanol", "5 %"))
+                    .isThrownBy(() -> check(FACE_CREAM.using("Phenoxyethanol", purpose), "Phenoxyethanol", "5 %"))
                     .withMessageContaining(
                             "other_than_preservative, other_than_rust_inhibitor, other_than_uv_filter, preservative");
         }
         for (String purpose : EU.words().purposes()) {
-            LimitReport report = check(FACE.using("Phenoxyethanol", purpose), "Phenoxyethanol", "5 %");
+            LimitReport report = check(FACE_CREAM.using("Phenoxyethanol", purpose), "Phenoxyethanol", "5 %");
             assertThat(LimitCases.toldOf(report)).contains(Substance.of("Phenoxyethanol"));
             assertThat(report.outcome()).isGreaterThanOrEqualTo(LimitOutcome.CONDITIONS_OPEN);
         }
-        assertThat(outcome(FACE.using("Homosalate", "other_than_preservative"), "Homosalate", "15 %"))
+        assertThat(outcome(FACE_CREAM.using("Homosalate", "other_than_preservative"), "Homosalate", "15 %"))
                 .isEqualTo(LimitOutcome.EXCEEDS);
     }
 
@@ -170,12 +170,12 @@ class ReviewedFormulasTest {
     /** Annex V, entry 54: 0.1 % as benzalkonium chloride; Annex III, entry 2a: 5 % as thioglycolic acid. */
     @Test
     void as_x_counts_x_itself_and_the_known_part_alone_may_exceed() {
-        assertThat(outcome(FACE, "Benzalkonium Chloride", "0.2 %")).isEqualTo(LimitOutcome.EXCEEDS);
-        assertThat(outcome(FACE, "Benzalkonium Bromide", "0.2 %")).isEqualTo(LimitOutcome.CANNOT_BE_ASSESSED);
+        assertThat(outcome(FACE_CREAM, "Benzalkonium Chloride", "0.2 %")).isEqualTo(LimitOutcome.EXCEEDS);
+        assertThat(outcome(FACE_CREAM, "Benzalkonium Bromide", "0.2 %")).isEqualTo(LimitOutcome.CANNOT_BE_ASSESSED);
         Product depilatory = Product.rinseOff().on("body").ofKind("depilatory").inForm("cream");
         assertThat(outcome(depilatory, "Calcium Thioglycolate", "6 %", "Potassium Thioglycolate", "8 %"))
                 .isEqualTo(LimitOutcome.EXCEEDS);
-        Verdict zinc = check(FACE, "Zinc Glycinate", "0.3 %").binding().orElseThrow();
+        Verdict zinc = check(FACE_CREAM, "Zinc Glycinate", "0.3 %").binding().orElseThrow();
         assertThat(zinc.conformity()).isEqualTo(Conformity.WITHIN);
         assertThat(zinc.describe(Wording.english()).get(0)).contains("between 0 % and 0.3 %");
     }
@@ -194,7 +194,7 @@ class ReviewedFormulasTest {
                             MassFraction.parse("2 %"))
                     .build();
             LimitReport report =
-                    LimitChecker.of(EU, FACE, DecisionRule.worstCase()).check(formula);
+                    LimitChecker.of(EU, FACE_CREAM, DecisionRule.worstCase()).check(formula);
             assertThat(report.verdict(oil[2])).hasValueSatisfying(verdict -> {
                 assertThat(verdict.conformity()).isEqualTo(Conformity.EXCEEDS);
                 assertThat(verdict.share().canonical())
@@ -214,14 +214,15 @@ class ReviewedFormulasTest {
                                 .rest("Glycerin"),
                         MassFraction.parse("1.6 %"))
                 .build();
-        LimitReport report = LimitChecker.of(EU, FACE, DecisionRule.worstCase()).check(formula);
+        LimitReport report =
+                LimitChecker.of(EU, FACE_CREAM, DecisionRule.worstCase()).check(formula);
         assertThat(report.binding().orElseThrow().share().canonical())
                 .isEqualTo(MassFraction.parse("0.8 %").fraction());
     }
 
     @Test
     void a_declaration_is_told_by_its_short_name_and_is_no_excess() {
-        LimitReport report = check(FACE, "Linalool", "0.35 %");
+        LimitReport report = check(FACE_CREAM, "Linalool", "0.35 %");
         assertThat(report.outcome()).isEqualTo(LimitOutcome.CONDITIONS_OPEN);
         List<String> text = report.describe(Wording.english());
         assertThat(text).contains("To be declared: LINALOOL 0.35 %");
@@ -230,7 +231,8 @@ class ReviewedFormulasTest {
 
     @Test
     void caution_and_table_stand_once_and_last() {
-        LimitReport report = check(FACE, "Phenoxyethanol", "0.9 %", "Linalool", "0.35 %", "Sodium Benzoate", "0.4 %");
+        LimitReport report =
+                check(FACE_CREAM, "Phenoxyethanol", "0.9 %", "Linalool", "0.35 %", "Sodium Benzoate", "0.4 %");
         List<String> text = report.describe(Wording.english());
         assertThat(text).doesNotHaveDuplicates();
         assertThat(text.get(text.size() - 2)).startsWith("Caution: this is arithmetic.");
@@ -239,7 +241,8 @@ class ReviewedFormulasTest {
 
     @Test
     void a_clean_product_that_states_everything_passes() {
-        LimitReport report = check(FACE, "Phenoxyethanol", "0.9 %", "Glycerin", "5 %", "Sodium Benzoate", "0.4 %");
+        LimitReport report =
+                check(FACE_CREAM, "Phenoxyethanol", "0.9 %", "Glycerin", "5 %", "Sodium Benzoate", "0.4 %");
         assertThat(report.outcome()).isEqualTo(LimitOutcome.NO_COUNTED_LIMIT_PASSED);
         assertThat(report.withoutLimit()).extracting(Substance::name).containsExactly("Aqua", "Glycerin");
     }
@@ -256,7 +259,7 @@ class ReviewedFormulasTest {
                 .build();
         LimitTable table = LimitTable.of("house", List.of(own));
         LimitReport unknown =
-                LimitChecker.of(table, FACE, DecisionRule.worstCase()).check(formula);
+                LimitChecker.of(table, FACE_CREAM, DecisionRule.worstCase()).check(formula);
         assertThat(unknown.outcome()).isEqualTo(LimitOutcome.EXCEEDS);
         assertThat(unknown.closestWords().keySet()).contains("face");
         LimitReport rinsed = LimitChecker.of(table, Product.rinseOff(), DecisionRule.worstCase())

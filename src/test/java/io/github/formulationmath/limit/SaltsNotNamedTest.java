@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Checkers;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,7 +19,7 @@ class SaltsNotNamedTest {
                 .ofKind("face_cream")
                 .inForm("cream")
                 .forUsers("adults");
-        return LimitChecker.of(LimitTable.eu2024February(), cream, DecisionRule.worstCase())
+        return Checkers.of(cream)
                 .check(Formula.inPercent("F")
                         .quantitySufficient("Aqua")
                         .line(name, "1 %")

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
+import io.github.formulationmath.support.Checkers;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -100,7 +101,6 @@ class SecondReadingTest {
     }
 
     private static LimitReport check(Product product, FormulaBuilder formula) {
-        return LimitChecker.of(LimitTable.eu2024February(), product, DecisionRule.worstCase())
-                .check(formula.build());
+        return Checkers.of(product).check(formula.build());
     }
 }

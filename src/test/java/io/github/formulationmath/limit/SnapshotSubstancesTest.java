@@ -3,6 +3,7 @@ package io.github.formulationmath.limit;
 import static io.github.formulationmath.limit.SnapshotTable.field;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.formulationmath.support.CasNumbers;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -89,8 +90,8 @@ final class SnapshotSubstancesTest {
         assertThat(SnapshotTable.SUBSTANCES)
                 .extracting(row -> field(row, "cas_number"))
                 .filteredOn(cas -> !cas.isEmpty())
-                .allMatch(SnapshotSubstancesTest::hasRightCheckDigit);
-        assertThat(hasRightCheckDigit("1205-50-3"))
+                .allMatch(CasNumbers::hasCheckDigit);
+        assertThat(CasNumbers.hasCheckDigit("1205-50-3"))
                 .as("as the export prints isobutyl benzoate")
                 .isFalse();
     }
@@ -106,9 +107,7 @@ final class SnapshotSubstancesTest {
                 .map(row -> field(row, "cas_number"))
                 .toList();
         assertThat(inTable)
-                .containsAll(casNumbers(entry)
-                        .filter(SnapshotSubstancesTest::hasRightCheckDigit)
-                        .toList());
+                .containsAll(casNumbers(entry).filter(CasNumbers::hasCheckDigit).toList());
     }
 
     @Test
@@ -157,15 +156,5 @@ final class SnapshotSubstancesTest {
 
     private static Stream<String> casNumbers(RawEntry entry) {
         return CAS.matcher(entry.casNumbers()).results().map(found -> found.group());
-    }
-
-    /** The last digit of a CAS number is the sum of the others, weighted 1, 2, 3 … from the right, modulo ten. */
-    private static boolean hasRightCheckDigit(String cas) {
-        String digits = cas.replace("-", "");
-        int sum = 0;
-        for (int place = 1; place < digits.length(); place++) {
-            sum += place * Character.digit(digits.charAt(digits.length() - 1 - place), 10);
-        }
-        return sum % 10 == Character.digit(digits.charAt(digits.length() - 1), 10);
     }
 }

@@ -1,21 +1,17 @@
 package io.github.formulationmath.limit;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import io.github.formulationmath.reference.ReferenceTable;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 
 /** The transcribed tables as plain text fields, read with a general-purpose CSV library and nothing of ours. */
 final class SnapshotTable {
 
-    static final List<Map<String, String>> LIMITS = read("eu-1223-2009-2024-02.csv");
-    static final List<Map<String, String>> SUBSTANCES = read("eu-1223-2009-2024-02-substances.csv");
-    static final List<Map<String, String>> OMITTED = read("eu-1223-2009-2024-02-omitted.csv");
+    static final List<Map<String, String>> LIMITS = ReferenceTable.fields("shared/limits/eu-1223-2009-2024-02.csv");
+    static final List<Map<String, String>> SUBSTANCES =
+            ReferenceTable.fields("shared/limits/eu-1223-2009-2024-02-substances.csv");
+    static final List<Map<String, String>> OMITTED =
+            ReferenceTable.fields("shared/limits/eu-1223-2009-2024-02-omitted.csv");
 
     private SnapshotTable() {}
 
@@ -34,19 +30,5 @@ final class SnapshotTable {
             throw new IllegalArgumentException("no column " + column + " in " + row.keySet());
         }
         return value;
-    }
-
-    private static List<Map<String, String>> read(String name) {
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setCommentMarker('#')
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (BufferedReader reader = Files.newBufferedReader(Path.of("shared/limits", name))) {
-            return format.parse(reader).stream().map(CSVRecord::toMap).toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

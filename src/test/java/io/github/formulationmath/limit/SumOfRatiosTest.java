@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import static io.github.formulationmath.support.Checkers.FACE_CREAM;
 import static io.github.formulationmath.support.WorkingAssertions.assertSelfChecking;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -18,8 +19,6 @@ import org.junit.jupiter.api.Test;
 /** Group rules that the bundled table does not need, on tables made in code. */
 class SumOfRatiosTest {
 
-    private static final Product CREAM =
-            Product.leaveOn().on("face").ofKind("face_cream").inForm("cream");
     private static final SubstanceGroup BOTH = SubstanceGroup.of(
             "acids",
             List.of(
@@ -32,7 +31,7 @@ class SumOfRatiosTest {
     }
 
     private static LimitChecker checker(UsageLimit... limits) {
-        return LimitChecker.of(LimitTable.of("house", List.of(limits)), CREAM, DecisionRule.worstCase());
+        return LimitChecker.of(LimitTable.of("house", List.of(limits)), FACE_CREAM, DecisionRule.worstCase());
     }
 
     private static Formula two(String benzoic, String sorbic) {

@@ -7,6 +7,7 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
+import io.github.formulationmath.support.Checkers;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -121,8 +122,7 @@ class TableIdentityPropertiesTest {
     /** The number of zinc oxide is that of its nano form as well. */
     @Test
     void a_substance_is_not_taken_for_its_nano_form_unless_only_the_number_says_what_it_is() {
-        LimitChecker checker =
-                LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+        LimitChecker checker = Checkers.of(Product.leaveOn().on("face"));
         Formula plain = Formula.inPercent("F")
                 .quantitySufficient("Aqua")
                 .line("Zinc Oxide", "5 %")

@@ -9,6 +9,7 @@ import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.limit.Heard.Word;
+import io.github.formulationmath.support.Checkers;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -71,9 +72,7 @@ class UnseenCasesTest {
         for (Map<String, String> row : rows) {
             formula.line(Ingredient.of(field(row, "ingredient"), substance(row)), field(row, "percent") + " %");
         }
-        return LimitChecker.of(LimitTable.eu2024February(), product(rows), DecisionRule.worstCase())
-                .asOf(DAY)
-                .check(formula.build());
+        return Checkers.of(product(rows)).asOf(DAY).check(formula.build());
     }
 
     /** What a reader expects; several words if any of them is right. */
@@ -169,12 +168,10 @@ class UnseenCasesTest {
         int right = 0;
         for (Map<String, String> row : rows) {
             String name = field(row, "written");
-            LimitReport report = LimitChecker.of(
-                            LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase())
-                    .check(Formula.inPercent("Trial")
-                            .quantitySufficient("Carrier of the trial")
-                            .line(name, "0.5 %")
-                            .build());
+            LimitReport report = Checkers.LEAVE_ON.check(Formula.inPercent("Trial")
+                    .quantitySufficient("Carrier of the trial")
+                    .line(name, "0.5 %")
+                    .build());
             Set<String> entries = entries(report);
             boolean unknown = field(row, "expected").equals("unknown");
             boolean found = Stream.of(field(row, "expected").split("\\|", -1)).anyMatch(entries::contains);

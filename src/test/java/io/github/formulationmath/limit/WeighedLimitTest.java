@@ -1,5 +1,6 @@
 package io.github.formulationmath.limit;
 
+import static io.github.formulationmath.support.Checkers.FACE_CREAM;
 import static io.github.formulationmath.support.WorkingAssertions.assertSelfChecking;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -10,6 +11,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Checkers;
 import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
@@ -26,8 +28,6 @@ class WeighedLimitTest {
 
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
     private static final Balance HUNDREDTH = Balance.of("0.01 g", "2 kg");
-    private static final Product CREAM =
-            Product.leaveOn().on("face").ofKind("face_cream").inForm("cream");
 
     private static Formula preserved(String percent) {
         return Formula.inPercent("Cream")
@@ -46,7 +46,7 @@ class WeighedLimitTest {
     }
 
     private static Verdict binding(DecisionRule rule, Weighed weighed) {
-        return LimitChecker.of(LimitTable.eu2024February(), CREAM, rule)
+        return LimitChecker.of(LimitTable.eu2024February(), FACE_CREAM, rule)
                 .check(weighed)
                 .binding()
                 .orElseThrow();
@@ -56,7 +56,7 @@ class WeighedLimitTest {
     @Test
     void a_preservative_at_its_cap_is_not_shown_to_be_within_on_a_real_balance() {
         Formula formula = preserved("1.0 %");
-        LimitChecker checker = LimitChecker.of(LimitTable.eu2024February(), CREAM, DecisionRule.worstCase());
+        LimitChecker checker = Checkers.of(FACE_CREAM);
         assertThat(checker.check(formula).binding().orElseThrow().conformity()).isEqualTo(Conformity.WITHIN);
         Weighed weighed = weighed(formula, "500 g", TENTH, WeighingMethod.TARE_EACH);
         Verdict verdict = checker.check(weighed).binding().orElseThrow();
@@ -146,7 +146,8 @@ class WeighedLimitTest {
         UsageLimit limit = UsageLimit.of(
                         "HOUSE-1", SubstanceGroup.of("Tocopherol"), LimitKind.MAXIMUM, MassFraction.ofPercent("2.5"))
                 .inPhase("Oil phase");
-        LimitChecker checker = LimitChecker.of(LimitTable.of("house", List.of(limit)), CREAM, DecisionRule.worstCase());
+        LimitChecker checker =
+                LimitChecker.of(LimitTable.of("house", List.of(limit)), FACE_CREAM, DecisionRule.worstCase());
         Formula formula = preserved("0.5 %");
         Verdict written = checker.check(formula).binding().orElseThrow();
         assertThat(written.share().canonical()).isEqualTo(Ratio.of(5, 205));
@@ -170,7 +171,8 @@ class WeighedLimitTest {
         UsageLimit limit = UsageLimit.of(
                         "HOUSE-1", SubstanceGroup.of("Tocopherol"), LimitKind.MAXIMUM, MassFraction.ofPercent("2"))
                 .inPhase("wax phase");
-        LimitChecker checker = LimitChecker.of(LimitTable.of("house", List.of(limit)), CREAM, DecisionRule.worstCase());
+        LimitChecker checker =
+                LimitChecker.of(LimitTable.of("house", List.of(limit)), FACE_CREAM, DecisionRule.worstCase());
         Verdict verdict = checker.check(preserved("0.5 %")).binding().orElseThrow();
         assertThat(verdict.conformity()).isEqualTo(Conformity.NOT_ASSESSABLE);
         assertThat(String.join("\n", verdict.describe(Wording.english()))).contains("wax phase");
@@ -182,7 +184,7 @@ class WeighedLimitTest {
         UsageLimit least = UsageLimit.of(
                 "HOUSE-2", SubstanceGroup.of("Phenoxyethanol"), LimitKind.MINIMUM, MassFraction.ofPercent("0.5"));
         LimitTable table = LimitTable.of("house", List.of(least));
-        LimitChecker checker = LimitChecker.of(table, CREAM, DecisionRule.worstCase());
+        LimitChecker checker = LimitChecker.of(table, FACE_CREAM, DecisionRule.worstCase());
         assertThat(checker.check(preserved("0.5 %")).binding().orElseThrow().conformity())
                 .isEqualTo(Conformity.WITHIN);
         assertThat(checker.check(preserved("0.4 %")).binding().orElseThrow().conformity())
@@ -202,7 +204,7 @@ class WeighedLimitTest {
                 .isEqualTo(Conformity.WITHIN);
         assertSelfChecking(made.headroom());
         assertSelfChecking(made.acceptableTarget().orElseThrow());
-        LimitChecker guarded = LimitChecker.of(table, CREAM, DecisionRule.guardBand());
+        LimitChecker guarded = LimitChecker.of(table, FACE_CREAM, DecisionRule.guardBand());
         Verdict band = guarded.check(weighed(formula, "400 g", TENTH, WeighingMethod.TARE_EACH))
                 .binding()
                 .orElseThrow();

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.number.Ratio;
@@ -18,6 +17,7 @@ import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -37,11 +37,7 @@ final class CorrectionPropertiesTest {
     record Mishap(List<Integer> parts, List<Integer> poured, int tolerance, int frozen) {
 
         Formula formula() {
-            FormulaBuilder formula = Formula.inParts("random");
-            for (int i = 0; i < parts.size(); i++) {
-                formula.line("L" + i, Integer.toString(parts.get(i)));
-            }
-            return formula.build();
+            return RandomFormulas.formula(parts);
         }
 
         MadeBatch made() {

@@ -12,6 +12,7 @@ import io.github.formulationmath.pot.LineAddition;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
@@ -21,14 +22,7 @@ import org.junit.jupiter.api.Test;
 /** "I poured 3.2 instead of 2.5, four lines still to go." */
 class StillToGoTest {
 
-    private static final Formula CREAM = Formula.inPercent("Cream")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "5 %")
-            .line("Oil", "12 %")
-            .line("Emulsifier", "5 %")
-            .line("Wax", "2 %")
-            .line("Preservative", "1 %")
-            .build();
+    private static final Formula CREAM = Formulas.cream("Cream");
 
     private static final WeighingPlan PLAN =
             WeighingPlan.of(Batch.of(CREAM, BatchSize.ofMass("50 g")), Balance.of("0.1 g", "2 kg"));

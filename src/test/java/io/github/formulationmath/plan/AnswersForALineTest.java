@@ -19,14 +19,7 @@ import org.junit.jupiter.api.Test;
 /** A formula, its batch, its plan and what is expected of it answer for a line in one way. */
 final class AnswersForALineTest {
 
-    private static final Formula FORMULA = Formula.inPercent("cream")
-            .phase("water")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "3 %")
-            .phase("cool")
-            .line("Glycerin", "1 %")
-            .line("Panthenol", "2 %")
-            .build();
+    private static final Formula FORMULA = Formulas.glycerinTwice("cream");
     private static final Formula OTHER = Formulas.oilAndWax("other");
     private static final Batch BATCH = Batch.of(FORMULA, BatchSize.ofMass("100 g"));
     private static final WeighingPlan PLAN = WeighingPlan.of(BATCH, Balance.of("0.1 g", "2 kg"));

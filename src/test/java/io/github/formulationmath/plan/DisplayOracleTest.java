@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.WholeDivisions;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.weighing.Balance;
 import java.math.BigInteger;
 import java.util.Arrays;
@@ -57,11 +57,7 @@ class DisplayOracleTest {
         }
 
         Formula formula() {
-            FormulaBuilder draft = Formula.inParts("random");
-            for (int i = 0; i < parts.length; i++) {
-                draft.line("line " + i, Long.toString(parts[i]));
-            }
-            return draft.build();
+            return RandomFormulas.formula(parts);
         }
 
         Batch batchOf(Formula formula) {

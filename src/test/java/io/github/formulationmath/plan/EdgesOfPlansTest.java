@@ -11,6 +11,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
 import io.github.formulationmath.quantity.FormulationUnits;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
@@ -20,11 +21,7 @@ import org.junit.jupiter.api.Test;
 /** A figure that is just met counts as met; what a plan or an assignment was made of can be read from it. */
 class EdgesOfPlansTest {
 
-    private static final Formula BALM = Formula.inPercent("balm")
-            .quantitySufficient("Oil")
-            .line("Wax", "20 %")
-            .line("Tocopherol", "0.5 %")
-            .build();
+    private static final Formula BALM = Formulas.balmToMakeUp("balm");
 
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
 

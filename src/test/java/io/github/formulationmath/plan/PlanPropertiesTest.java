@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import java.util.ArrayList;
@@ -22,14 +22,6 @@ import net.jqwik.api.constraints.Size;
 
 /** Laws that hold for every formula, batch and display. */
 class PlanPropertiesTest {
-
-    private static Formula formula(List<Integer> parts) {
-        FormulaBuilder draft = Formula.inParts("any");
-        for (int i = 0; i < parts.size(); i++) {
-            draft.line("line " + i, Integer.toString(parts.get(i)));
-        }
-        return draft.build();
-    }
 
     private static Amount<Mass> milligrams(long number) {
         return Amount.grams(Ratio.of(number, 1000));
@@ -48,7 +40,7 @@ class PlanPropertiesTest {
             @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 1, max = 99_999) Integer> parts,
             @ForAll @LongRange(min = 1, max = 10_000_000) long mass,
             @ForAll @LongRange(min = 1, max = 1_000) long step) {
-        Batch batch = batch(formula(parts), mass);
+        Batch batch = batch(RandomFormulas.formula(parts), mass);
         Ratio d = Ratio.of(step, 1000);
         for (PlannedLine line : WeighingPlan.of(batch, balance(step)).lines()) {
             Ratio error = line.reading()
@@ -82,7 +74,7 @@ class PlanPropertiesTest {
     }
 
     private static List<Ratio> divisions(List<Integer> parts, long mass) {
-        return WeighingPlan.of(batch(formula(parts), mass), balance(100)).lines().stream()
+        return WeighingPlan.of(batch(RandomFormulas.formula(parts), mass), balance(100)).lines().stream()
                 .map(PlannedLine::divisions)
                 .toList();
     }
@@ -94,7 +86,8 @@ class PlanPropertiesTest {
             @ForAll Closure closure) {
         Closure usable = closure == Closure.QS_TAKES_REST ? Closure.CLOSED : closure;
         WeighingPlan plan = WeighingPlan.of(
-                batch(formula(parts), mass), Bench.of(balance(100)).closing(usable));
+                batch(RandomFormulas.formula(parts), mass),
+                Bench.of(balance(100)).closing(usable));
         WorkingAssertions.assertSelfChecking(plan.total());
         for (PlannedLine line : plan.lines()) {
             WorkingAssertions.assertSelfChecking(line);

@@ -1,14 +1,11 @@
 package io.github.formulationmath.plan;
 
+import static io.github.formulationmath.support.ValueContract.copy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.examples.BatchSheetExample;
 import io.github.formulationmath.formula.Formula;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.ObjectInputStream;
-import java.io.ObjectOutputStream;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -34,16 +31,5 @@ class PlanSerializationTest {
                 .isEqualTo(WeighingPlan.of(plan.batch(), plan.bench().balance()).lines().stream()
                         .mapToLong(line -> line.divisions().longNumerator())
                         .sum());
-    }
-
-    @SuppressWarnings("unchecked")
-    private static <T> T copy(T value) throws IOException, ClassNotFoundException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-            out.writeObject(value);
-        }
-        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-            return (T) in.readObject();
-        }
     }
 }

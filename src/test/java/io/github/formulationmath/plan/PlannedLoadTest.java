@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.reckoning.Entry;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.support.RandomFormulas;
+import io.github.formulationmath.support.WorkingParts;
 import io.github.formulationmath.weighing.Balance;
 import java.util.List;
 import javax.measure.quantity.Mass;
@@ -34,9 +34,7 @@ class PlannedLoadTest {
     }
 
     private static List<String> decisions(Working working) {
-        return working.entries().stream()
-                .filter(Entry.Decision.class::isInstance)
-                .map(Entry.Decision.class::cast)
+        return WorkingParts.decisions(working).stream()
                 .map(each -> each.left().value() + " " + each.comparison().sign() + " "
                         + each.right().value() + " " + each.holds())
                 .toList();

@@ -1,5 +1,6 @@
 package io.github.formulationmath.plan;
 
+import static io.github.formulationmath.support.WorkingParts.notes;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -10,8 +11,6 @@ import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.reckoning.Entry;
-import io.github.formulationmath.reckoning.Working;
 import io.github.formulationmath.support.WorkingAssertions;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
@@ -168,13 +167,6 @@ class SeveralBalancesPlanTest {
                 .extracting(line -> line.reading().toString())
                 .containsExactly("101 g", "14.76 g", "6.15 g", "1.1 g");
         assertThat(plan.line("Preservative")).hasToString("Preservative: 1.10 g (" + BOAT + ")");
-    }
-
-    private static List<String> notes(Working working) {
-        return working.entries().stream()
-                .filter(Entry.Note.class::isInstance)
-                .map(note -> ((Entry.Note) note).phrase().key())
-                .toList();
     }
 
     /** 1000.5 divisions are 1000, of which 120 + 50 + 9 leave 821; rounded at the end, 821.5 would be 822. */

@@ -8,20 +8,14 @@ import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.plan.WeighingPlan;
+import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import org.junit.jupiter.api.Test;
 
 /** A batch that is begun: what was read so far, and what is still to come. */
 class BegunReadingsTest {
 
-    private static final Formula CREAM = Formula.inPercent("Cream")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "5 %")
-            .line("Oil", "12 %")
-            .line("Emulsifier", "5 %")
-            .line("Wax", "2 %")
-            .line("Preservative", "1 %")
-            .build();
+    private static final Formula CREAM = Formulas.cream("Cream");
 
     private static final WeighingPlan PLAN =
             WeighingPlan.of(Batch.of(CREAM, BatchSize.ofMass("50 g")), Balance.of("0.1 g", "2 kg"));

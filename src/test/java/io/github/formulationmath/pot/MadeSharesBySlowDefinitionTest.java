@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.formulationmath.batch.Batch;
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Bounds;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.support.CpuTime;
+import io.github.formulationmath.support.ManyLines;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.time.Duration;
@@ -39,7 +39,7 @@ final class MadeSharesBySlowDefinitionTest {
     record Pot(List<Integer> steps, List<int[]> later, boolean cumulative) {
 
         MadeBatch made() {
-            Formula formula = formula(steps.size());
+            Formula formula = ManyLines.formula(steps.size());
             WeighingPlan plan = WeighingPlan.of(Batch.of(formula, BatchSize.ofMass("1 kg")), BALANCE);
             List<Reading> readings = new ArrayList<>();
             int soFar = 0;
@@ -96,14 +96,6 @@ final class MadeSharesBySlowDefinitionTest {
         private static int sign(int corner, int indication) {
             return (corner >> indication & 1) == 0 ? -1 : 1;
         }
-    }
-
-    private static Formula formula(int lines) {
-        FormulaBuilder parts = Formula.inParts("random");
-        for (int i = 0; i < lines; i++) {
-            parts.line("L" + i, Integer.toString(1 + i % 7));
-        }
-        return parts.build();
     }
 
     @Provide

@@ -9,10 +9,6 @@ import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.label.Label;
 import io.github.formulationmath.label.LabelRule;
-import io.github.formulationmath.limit.DecisionRule;
-import io.github.formulationmath.limit.LimitChecker;
-import io.github.formulationmath.limit.LimitTable;
-import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.packing.PackFill;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.Tolerances;
@@ -39,6 +35,7 @@ import io.github.formulationmath.soap.Fat;
 import io.github.formulationmath.soap.InertMatter;
 import io.github.formulationmath.soap.SaponificationValue;
 import io.github.formulationmath.soap.Soap;
+import io.github.formulationmath.support.Checkers;
 import io.github.formulationmath.verification.Claim;
 import io.github.formulationmath.verification.Verification;
 import io.github.formulationmath.weighing.Balance;
@@ -95,11 +92,7 @@ class LocaleOfSheetsTest {
                         .document(words));
         pages.put("soap", words -> SoapSheet.of(soap(), expectedBar(), words));
         pages.put("alkali", words -> AlkaliBalance.of(soap(), expectedBar()).document(words));
-        pages.put(
-                "limits",
-                words -> LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase())
-                        .check(expected)
-                        .document(words));
+        pages.put("limits", words -> Checkers.LEAVE_ON.check(expected).document(words));
         pages.put(
                 "verification",
                 words -> Verification.of(Claim.about(CREAM, BatchSize.ofMass("412.5 g"))

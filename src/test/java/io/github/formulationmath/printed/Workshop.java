@@ -15,10 +15,7 @@ import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.label.Label;
 import io.github.formulationmath.label.LabelRule;
 import io.github.formulationmath.label.NetContents;
-import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
-import io.github.formulationmath.limit.LimitTable;
-import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.mend.Correction;
 import io.github.formulationmath.mend.CorrectionRules;
 import io.github.formulationmath.mend.StillToGo;
@@ -41,7 +38,6 @@ import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
@@ -64,22 +60,18 @@ import io.github.formulationmath.size.CapTarget;
 import io.github.formulationmath.size.CoarsestStep;
 import io.github.formulationmath.size.Criterion;
 import io.github.formulationmath.size.MinimumBatch;
-import io.github.formulationmath.soap.Alkali;
 import io.github.formulationmath.soap.AlkaliBalance;
-import io.github.formulationmath.soap.AlkaliGrade;
-import io.github.formulationmath.soap.Evidence;
-import io.github.formulationmath.soap.Fat;
-import io.github.formulationmath.soap.InertMatter;
 import io.github.formulationmath.soap.LyeCalculation;
 import io.github.formulationmath.soap.LyeWater;
 import io.github.formulationmath.soap.Reckoned;
-import io.github.formulationmath.soap.SaponificationValue;
 import io.github.formulationmath.soap.Soap;
 import io.github.formulationmath.soap.SoapComposition;
 import io.github.formulationmath.soap.SoapMending;
 import io.github.formulationmath.soap.Unsaponified;
 import io.github.formulationmath.solution.Stock;
 import io.github.formulationmath.solution.StrengthBlend;
+import io.github.formulationmath.support.Bar;
+import io.github.formulationmath.support.Checkers;
 import io.github.formulationmath.verification.Claim;
 import io.github.formulationmath.verification.LyeClaim;
 import io.github.formulationmath.verification.LyeVerification;
@@ -109,8 +101,6 @@ final class Workshop {
             new Units("oz", 8, 60, List.of("0.01 oz", "0.05 oz", "0.005 oz", "0.1 oz"), "11 lb", "oz", "lb");
     static final Units POUNDS =
             new Units("lb", 1, 7, List.of("0.01 oz", "0.05 oz", "0.1 oz", "0.002 lb"), "12 lb", "oz", "lb");
-
-    private static final Source EXAMPLE = Source.published("example of a test", "");
 
     private final Units units;
     private final Random random;
@@ -427,8 +417,7 @@ final class Workshop {
     }
 
     private void limits(Batch batch, ExpectedProduct expected, Balance balance, WeighingMethod method) {
-        LimitChecker checker =
-                LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase());
+        LimitChecker checker = Checkers.LEAVE_ON;
         answers.put("limits", () -> checker.check(expected));
         pages("limits page", words -> checker.check(expected).document(words));
         answers.put(
@@ -480,23 +469,11 @@ final class Workshop {
         pages("wrong claim verified", words -> Verification.of(off).report(words));
     }
 
-    private static Fat fat(String name, String least, String greatest) {
-        return Fat.triglycerides(
-                name,
-                SaponificationValue.ofStandard(least + " mg KOH/g", greatest + " mg KOH/g", EXAMPLE),
-                InertMatter.countedInTheValue());
-    }
-
-    private static AlkaliGrade grade() {
-        return AlkaliGrade.assay(Alkali.SODIUM_HYDROXIDE, "97 %", "99 %", AlkaliGrade.Stated.HYDROXIDE)
-                .carbonate("0 %", "2 %", Evidence.MAXIMUM_ERROR, EXAMPLE);
-    }
-
     private void soap(Balance balance, WeighingMethod method, Tolerances tolerances) {
         LyeCalculation lye = LyeCalculation.named("bar")
-                .fat(fat("Olive", "184", "196"), small(17, 22))
-                .fat(fat("Coconut", "248", "265"), small(5, 9))
-                .alkali(grade())
+                .fat(Bar.fat("Olive", "184", "196"), small(17, 22))
+                .fat(Bar.fat("Coconut", "248", "265"), small(5, 9))
+                .alkali(Bar.FLAKES)
                 .water("Aqua", LyeWater.concentration("30 %", LyeWater.Of.PURE_HYDROXIDE))
                 .leaving(Unsaponified.alkaliShortfall("5 %"), Reckoned.FOR_EVERY_LOT)
                 .build();

@@ -1,46 +1,25 @@
 package io.github.formulationmath.promise;
 
+import static io.github.formulationmath.support.TwoBalances.BENCH;
+import static io.github.formulationmath.support.TwoBalances.PLAN;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.limit.Conformity;
-import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
-import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
-import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.WeighingPlan;
-import io.github.formulationmath.support.Formulas;
-import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.Vessel;
+import io.github.formulationmath.support.Checkers;
 import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.weighing.WeighingStation;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A limit is judged by the balance that the line is weighed on. */
 class LimitsByBalanceTest {
 
-    private static final Formula CREAM = Formulas.closeToTheCap("Cream");
-
-    private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "5 kg").named("kitchen"));
-
-    private static final WeighingPlan PLAN = WeighingPlan.of(
-            Batch.of(CREAM, BatchSize.ofMass("100 g")),
-            BENCH,
-            List.of(
-                    BENCH.station(),
-                    BENCH.station(),
-                    WeighingStation.fromBoat(Balance.of("0.01 g", "200 g").named("pocket"), Vessel.of("boat", "2 g"))));
-
     /** 0.98 g within 0.2 g, or within 0.02 g, against 1 % (Regulation (EC) No 1223/2009, Annex V, entry 29). */
     @Test
     void a_limit_is_judged_by_the_balance_of_the_line() {
-        LimitChecker checker =
-                LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+        LimitChecker checker = Checkers.of(Product.leaveOn().on("face"));
         WeighingPlan coarse = WeighingPlan.of(PLAN.batch(), BENCH);
         assertThat(conformity(checker, coarse)).isNotEqualTo(Conformity.WITHIN);
         assertThat(conformity(checker, PLAN)).isEqualTo(Conformity.WITHIN);

@@ -29,12 +29,9 @@ import io.github.formulationmath.shelf.Lot;
 import io.github.formulationmath.shelf.Picking;
 import io.github.formulationmath.shelf.Shelf;
 import io.github.formulationmath.shelf.Taking;
+import io.github.formulationmath.support.ValueContract;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.ObjectInputStream;
-import java.io.ObjectOutputStream;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -176,13 +173,7 @@ final class LotsOfABatchTest {
         assertThat(read.unknownFields()).isEmpty();
         assertThat(read.value().batchNumber()).isEqualTo("L 27");
         assertThat(Json.records().write(read.value())).isEqualTo(json);
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-            out.writeObject(record);
-        }
-        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-            assertThat(in.readObject()).isEqualTo(record);
-        }
+        assertThat(ValueContract.copy(record)).isEqualTo(record);
         assertThat(record).isNotEqualTo(BatchRecord.of(CODE, read("30.2 g"), Tolerances.of("5 %")));
     }
 

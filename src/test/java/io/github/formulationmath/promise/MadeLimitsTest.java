@@ -6,10 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Substance;
 import io.github.formulationmath.limit.Conformity;
-import io.github.formulationmath.limit.DecisionRule;
-import io.github.formulationmath.limit.LimitChecker;
-import io.github.formulationmath.limit.LimitTable;
-import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.mend.Correction;
 import io.github.formulationmath.mend.CorrectionRules;
@@ -20,17 +16,15 @@ import io.github.formulationmath.pot.Lotion;
 import io.github.formulationmath.pot.MadeBatch;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.Checkers;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Phenoxyethanol is capped at 1 % (EU Annex V, entry 29, in the table's snapshot of February 2024); the blend has 90 % of it. */
 final class MadeLimitsTest {
 
-    private static final LimitChecker WORST_CASE =
-            LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase());
-
     private static Verdict phenoxyethanol(MadeBatch made) {
-        List<Verdict> verdicts = WORST_CASE.check(made).verdictsFor("Phenoxyethanol");
+        List<Verdict> verdicts = Checkers.LEAVE_ON.check(made).verdictsFor("Phenoxyethanol");
         assertThat(verdicts).hasSize(1);
         return verdicts.get(0);
     }

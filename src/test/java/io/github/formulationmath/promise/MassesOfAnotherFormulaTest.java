@@ -13,9 +13,7 @@ import io.github.formulationmath.formula.Ingredient;
 import io.github.formulationmath.label.Label;
 import io.github.formulationmath.label.LabelRule;
 import io.github.formulationmath.limit.Conformity;
-import io.github.formulationmath.limit.DecisionRule;
 import io.github.formulationmath.limit.LimitChecker;
-import io.github.formulationmath.limit.LimitTable;
 import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.ExpectedProduct;
@@ -27,6 +25,7 @@ import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.Checkers;
 import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Addition;
 import io.github.formulationmath.weighing.Balance;
@@ -52,8 +51,7 @@ class MassesOfAnotherFormulaTest {
     private static final int CAP = 1_000;
     private static final Balance TENTH = Balance.of("0.1 g", "2 kg");
     private static final Balance THOUSANDTH = Balance.of("0.001 g", "2 kg");
-    private static final LimitChecker CHECKER =
-            LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn().on("face"), DecisionRule.worstCase());
+    private static final LimitChecker CHECKER = Checkers.of(Product.leaveOn().on("face"));
     private static final List<String> NAMES =
             List.of("Phenoxyethanol", "Glycerin", "Aqua", "Cetearyl Alcohol", "Squalane");
 

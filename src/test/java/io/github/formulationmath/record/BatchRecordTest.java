@@ -14,11 +14,8 @@ import io.github.formulationmath.pot.LineAddition;
 import io.github.formulationmath.pot.Lotion;
 import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.ValueContract;
 import io.github.formulationmath.support.WorkingAssertions;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.ObjectInputStream;
-import java.io.ObjectOutputStream;
 import java.time.Instant;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
@@ -95,17 +92,7 @@ public final class BatchRecordTest {
         }
         assertThat(record.amendments()).hasSize(100_000);
         assertThat(record.amendments().get(99_999).text()).isEqualTo("amendment 99999");
-        assertThat(copy(record)).isEqualTo(record).hasSameHashCodeAs(record);
-    }
-
-    private static Object copy(Object value) throws Exception {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-            out.writeObject(value);
-        }
-        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-            return in.readObject();
-        }
+        assertThat(ValueContract.copy(record)).isEqualTo(record).hasSameHashCodeAs(record);
     }
 
     @Test

@@ -1,54 +1,17 @@
 package io.github.formulationmath.record;
 
+import static io.github.formulationmath.support.TwoBalances.CREAM;
+import static io.github.formulationmath.support.TwoBalances.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.batch.BatchSize;
-import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.oracle.Rational;
-import io.github.formulationmath.plan.Bench;
-import io.github.formulationmath.plan.Tolerances;
-import io.github.formulationmath.plan.WeighingPlan;
-import io.github.formulationmath.pot.Reading;
-import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.record.VersionComparison.LineDifference;
-import io.github.formulationmath.support.Formulas;
-import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.Vessel;
-import io.github.formulationmath.weighing.WeighingMethod;
-import io.github.formulationmath.weighing.WeighingStation;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 /** One version made twice on two balances: what differs surely, and what the errors of weighing may explain. */
 class TwoBatchesOfOneVersionTest {
-
-    private static final Formula CREAM = Formulas.closeToTheCap("Cream");
-
-    private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "5 kg").named("kitchen"));
-
-    private static final WeighingPlan PLAN = WeighingPlan.of(
-            Batch.of(CREAM, BatchSize.ofMass("100 g")),
-            BENCH,
-            List.of(
-                    BENCH.station(),
-                    BENCH.station(),
-                    WeighingStation.fromBoat(Balance.of("0.01 g", "200 g").named("pocket"), Vessel.of("boat", "2 g"))));
-
-    private static BatchRecord record(int number, String... shown) {
-        List<Reading> readings = new ArrayList<>();
-        for (int i = 0; i < shown.length; i++) {
-            readings.add(Reading.of(CREAM.lines().get(i), shown[i]));
-        }
-        return BatchRecord.of(
-                BatchCode.of("CREAM", LocalDate.of(2025, 5, 2), number),
-                Readings.of(PLAN, WeighingMethod.TARE_EACH, readings),
-                Tolerances.of("5 %"));
-    }
 
     @Test
     void a_difference_is_sure_only_where_no_errors_explain_it() {

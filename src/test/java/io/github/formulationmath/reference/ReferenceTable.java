@@ -46,6 +46,11 @@ public record ReferenceTable(Path file, List<String> provenance, List<String> co
         return read(Path.of(path));
     }
 
+    /** The rows of a table as plain text fields. */
+    public static List<Map<String, String>> fields(String path) {
+        return read(path).rows().stream().map(Row::fields).toList();
+    }
+
     static ReferenceTable read(Path file) {
         try (BufferedReader reader = Files.newBufferedReader(file);
                 CSVParser parser = FORMAT.parse(reader)) {

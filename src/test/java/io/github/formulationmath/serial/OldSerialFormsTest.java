@@ -16,12 +16,9 @@ import io.github.formulationmath.pot.Lotion;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.record.BatchRecordTest;
 import io.github.formulationmath.record.BenchEntry;
+import io.github.formulationmath.support.ValueContract;
 import io.github.formulationmath.weighing.ErrorModel;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.InvalidClassException;
-import java.io.ObjectInputStream;
-import java.io.ObjectOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -59,30 +56,16 @@ class OldSerialFormsTest {
     }
 
     private static void refusesFirstForm(Object value) throws Exception {
-        byte[] bytes = written(value);
-        assertThat(read(bytes)).hasToString(value.toString());
+        byte[] bytes = ValueContract.bytes(value);
+        assertThat(ValueContract.read(bytes)).hasToString(value.toString());
         byte[] name = value.getClass().getName().getBytes(StandardCharsets.US_ASCII);
         int place =
                 new String(bytes, StandardCharsets.ISO_8859_1).indexOf(new String(name, StandardCharsets.ISO_8859_1))
                         + name.length;
         assertThat(ByteBuffer.wrap(bytes).getLong(place)).isGreaterThan(1);
         ByteBuffer.wrap(bytes).putLong(place, 1);
-        assertThatThrownBy(() -> read(bytes))
+        assertThatThrownBy(() -> ValueContract.read(bytes))
                 .isInstanceOf(InvalidClassException.class)
                 .hasMessageContaining("serialVersionUID");
-    }
-
-    private static byte[] written(Object value) throws Exception {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-            out.writeObject(value);
-        }
-        return bytes.toByteArray();
-    }
-
-    private static Object read(byte[] bytes) throws Exception {
-        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes))) {
-            return in.readObject();
-        }
     }
 }

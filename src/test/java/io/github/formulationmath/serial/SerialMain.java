@@ -1,8 +1,8 @@
 package io.github.formulationmath.serial;
 
+import io.github.formulationmath.support.ValueContract;
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
@@ -52,14 +52,7 @@ public final class SerialMain {
     /** For types whose equality is identity. */
     private static boolean looksTheSame(Object value, Object back) throws IOException {
         boolean printsItself = !value.toString().startsWith(value.getClass().getName() + "@");
-        return (!printsItself || back.toString().equals(value.toString())) && bytes(back).length == bytes(value).length;
-    }
-
-    private static byte[] bytes(Object value) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-            out.writeObject(value);
-        }
-        return bytes.toByteArray();
+        return (!printsItself || back.toString().equals(value.toString()))
+                && ValueContract.bytes(back).length == ValueContract.bytes(value).length;
     }
 }

@@ -9,6 +9,7 @@ import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
+import io.github.formulationmath.support.Trials;
 import io.github.formulationmath.weighing.Balance;
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -106,10 +107,7 @@ final class DeliveryBoundsTest {
     }
 
     private static SeriesPlan fromBase(TrialSeries series) {
-        return series.ways().stream()
-                .filter(plan -> plan.way() == SeriesPlan.Way.FROM_BASE)
-                .findFirst()
-                .orElse(null);
+        return Trials.wayIfAny(series, SeriesPlan.Way.FROM_BASE).orElse(null);
     }
 
     @Test

@@ -23,6 +23,7 @@ import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.Trials;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.math.BigInteger;
@@ -106,9 +107,7 @@ final class SeriesLimitsTest {
     void the_bounds_of_a_verdict_are_every_corner_and_decide() {
         int tried = 0;
         for (int seed = 0; seed < CASES; seed++) {
-            SeriesPlan plan = series(new Random(seed)).ways().stream()
-                    .filter(way -> way.way() == SeriesPlan.Way.FROM_BASE)
-                    .findFirst()
+            SeriesPlan plan = Trials.wayIfAny(series(new Random(seed)), SeriesPlan.Way.FROM_BASE)
                     .orElse(null);
             if (plan == null) {
                 continue;
@@ -162,10 +161,7 @@ final class SeriesLimitsTest {
     /** The masses one by one leave a share no less room than is sure, so that a rule by uncertainty is on the safe side, too. */
     @Test
     void the_masses_one_by_one_contain_what_is_sure() {
-        SeriesPlan plan = series(new Random(1)).ways().stream()
-                .filter(way -> way.way() == SeriesPlan.Way.FROM_BASE)
-                .findFirst()
-                .orElseThrow();
+        SeriesPlan plan = Trials.way(series(new Random(1)), SeriesPlan.Way.FROM_BASE);
         for (Trial trial : plan.trials()) {
             for (Trial.Share share : trial.lines()) {
                 var rough = trial.masses().madeShare(share.index());
@@ -182,10 +178,7 @@ final class SeriesLimitsTest {
 
     @Test
     void what_was_made_is_checked_by_its_readings() {
-        SeriesPlan plan = series(new Random(1)).ways().stream()
-                .filter(way -> way.way() == SeriesPlan.Way.FROM_BASE)
-                .findFirst()
-                .orElseThrow();
+        SeriesPlan plan = Trials.way(series(new Random(1)), SeriesPlan.Way.FROM_BASE);
         WeighingPlan first = plan.trials().get(0).plan();
         SeriesReadings series = SeriesReadings.begun(plan)
                 .with(Readings.asPlanned(plan.base().orElseThrow()))
@@ -205,10 +198,7 @@ final class SeriesLimitsTest {
 
     @Test
     void a_version_by_itself_is_checked_as_any_plan_is() {
-        SeriesPlan plan = series(new Random(1)).ways().stream()
-                .filter(way -> way.way() == SeriesPlan.Way.FROM_SCRATCH)
-                .findFirst()
-                .orElseThrow();
+        SeriesPlan plan = Trials.way(series(new Random(1)), SeriesPlan.Way.FROM_SCRATCH);
         Trial trial = plan.trials().get(0);
         var expected = io.github.formulationmath.plan.ExpectedProduct.of(trial.plan(), WeighingMethod.TARE_EACH);
         LimitChecker checker = cap(Ratio.of(1, 20));

@@ -1,5 +1,8 @@
 package io.github.formulationmath.series;
 
+import static io.github.formulationmath.support.Trials.COARSE;
+import static io.github.formulationmath.support.Trials.FIVE;
+import static io.github.formulationmath.support.Trials.way;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -24,36 +27,6 @@ import org.junit.jupiter.api.Test;
 
 /** A series by hand: its ways, its options, what is refused, what is compared afterwards. */
 final class TrialSeriesTest {
-
-    private static final Bench COARSE = Bench.of(Balance.of("0.1 g", "500 g"));
-
-    private static Formula version(String name, String glycerin, String perfume) {
-        return Formula.inPercent(name)
-                .phase("water")
-                .quantitySufficient("Aqua")
-                .line("Glycerin", glycerin)
-                .phase("oil")
-                .line("Avena Sativa Kernel Oil", "12 %")
-                .line("Glyceryl Stearate SE", "5 %")
-                .phase("cool-down")
-                .line("Phenoxyethanol", "0.9 %")
-                .line("Parfum", perfume)
-                .build();
-    }
-
-    private static final List<Formula> FIVE = List.of(
-            version("Plain", "3 %", "0.2 %"),
-            version("Richer", "5 %", "0.2 %"),
-            version("Rich", "8 %", "0.2 %"),
-            version("Scent", "3 %", "0.4 %"),
-            version("More scent", "3 %", "0.6 %"));
-
-    private static SeriesPlan way(TrialSeries series, SeriesPlan.Way way) {
-        return series.ways().stream()
-                .filter(plan -> plan.way() == way)
-                .findFirst()
-                .orElseThrow();
-    }
 
     private static Amount<javax.measure.quantity.Mass> grams(String number) {
         return Amount.mass(number + " g");

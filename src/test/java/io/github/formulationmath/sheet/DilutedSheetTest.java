@@ -1,36 +1,17 @@
 package io.github.formulationmath.sheet;
 
+import static io.github.formulationmath.support.DilutedCream.BALANCE;
+import static io.github.formulationmath.support.DilutedCream.diluted;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.formulationmath.batch.Batch;
-import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.choice.DilutedBatch;
 import io.github.formulationmath.document.Format;
-import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
-import io.github.formulationmath.weighing.Balance;
 import org.junit.jupiter.api.Test;
 
 /** A batch with stocks to be made up first, on its sheet. */
 class DilutedSheetTest {
-
-    private static final Formula CREAM = Formula.inPercent("Oat cream")
-            .phase("water")
-            .quantitySufficient("Aqua")
-            .line("Glycerin", "5 %")
-            .phase("oil")
-            .line("Oil", "12 %")
-            .line("Colour", "0.02 %")
-            .build();
-
-    private static final Balance BALANCE = Balance.of("0.1 g", "2 kg");
-
-    private static DilutedBatch diluted(String mass, String tolerance) {
-        return DilutedBatch.of(Batch.of(CREAM, BatchSize.ofMass(mass)))
-                .diluting(CREAM.line("Colour"), CREAM.line("Aqua"), BALANCE, Tolerances.of(tolerance));
-    }
 
     @Test
     void the_steps_stand_on_the_sheet_before_the_phases() {

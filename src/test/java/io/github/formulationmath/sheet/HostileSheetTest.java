@@ -11,15 +11,13 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Cells;
 import io.github.formulationmath.weighing.Balance;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.Properties;
-import java.util.regex.Pattern;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,9 +25,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Names of other people on a sheet: no formula for a spreadsheet, no turned line, no crooked column. */
 class HostileSheetTest {
-
-    /** OWASP, CSV Injection: a cell must not begin with one of these; Excel and its like also skip blanks before them. */
-    private static final Pattern FORMULA = Pattern.compile("(?s)[\\s\\p{Z}\\p{C}]*[=+\\-@＝＋－＠].*|[\\t\\r\\n].*");
 
     private static WeighingPlan plan(String name) {
         return WeighingPlan.of(
@@ -44,12 +39,6 @@ class HostileSheetTest {
 
     private static String sheet(String name, Format format) {
         return BatchSheet.of(plan(name)).print(format);
-    }
-
-    private static List<CSVRecord> read(String csv) throws IOException {
-        try (CSVParser parser = CSVParser.parse(csv, CSVFormat.RFC4180)) {
-            return parser.getRecords();
-        }
     }
 
     @ParameterizedTest
@@ -79,12 +68,12 @@ class HostileSheetTest {
                 "Tween-20"
             })
     void no_cell_of_a_sheet_begins_a_formula_and_the_name_comes_back(String name) throws IOException {
-        List<CSVRecord> records = read(sheet(name, Format.CSV));
+        List<CSVRecord> records = Cells.read(sheet(name, Format.CSV));
         for (CSVRecord record : records) {
             for (String cell : record) {
-                assertThat(cell).doesNotMatch(FORMULA);
+                assertThat(cell).doesNotMatch(Cells.FORMULA);
                 for (String part : cell.split("[;\\t\\r\\n]")) {
-                    assertThat(part).doesNotMatch(FORMULA);
+                    assertThat(part).doesNotMatch(Cells.FORMULA);
                 }
             }
         }
@@ -96,7 +85,7 @@ class HostileSheetTest {
     /** A cell stands by itself: nothing beside it could be turned round. */
     @Test
     void letters_from_right_to_left_come_back_from_a_table_to_the_letter() throws IOException {
-        assertThat(read(sheet("ماء الورد", Format.CSV)))
+        assertThat(Cells.read(sheet("ماء الورد", Format.CSV)))
                 .anyMatch(record -> record.size() == 8 && record.get(2).equals("ماء الورد"));
     }
 
@@ -117,28 +106,15 @@ class HostileSheetTest {
         }
     }
 
-    /** Widths by hand: a letter of Chinese, Japanese or Korean takes two columns, a combining mark none. */
     @ParameterizedTest
     @ValueSource(strings = {"水", "甘油と水", "글리세린", "e\u0301le\u0301mi", "ماء الورد", "a\u200bb"})
     void columns_line_up_whatever_the_letters(String name) {
         List<Integer> widths = sheet(name, Format.TEXT)
                 .lines()
                 .filter(row -> row.startsWith("[ ]"))
-                .map(HostileSheetTest::columnsByHand)
+                .map(Cells::columnsByHand)
                 .toList();
         assertThat(widths).hasSize(2).containsOnly(widths.get(0));
-    }
-
-    private static int columnsByHand(String row) {
-        return row.codePoints()
-                .map(c -> switch (Character.UnicodeScript.of(c)) {
-                    case HAN, HIRAGANA, HANGUL -> 2;
-                    default ->
-                        Character.getType(c) == Character.NON_SPACING_MARK || Character.getType(c) == Character.FORMAT
-                                ? 0
-                                : 1;
-                })
-                .sum();
     }
 
     @Test

@@ -1,5 +1,8 @@
 package io.github.formulationmath.sheet;
 
+import static io.github.formulationmath.support.TwoBalances.CREAM;
+import static io.github.formulationmath.support.TwoBalances.PLAN;
+import static io.github.formulationmath.support.TwoBalances.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.batch.Batch;
@@ -15,42 +18,17 @@ import io.github.formulationmath.pot.Reading;
 import io.github.formulationmath.pot.Readings;
 import io.github.formulationmath.record.BatchCode;
 import io.github.formulationmath.record.BatchRecord;
-import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.weighing.WeighingStation;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A sheet says on which balance each line is weighed. */
 class SheetsNameBalancesTest {
-
-    private static final Formula CREAM = Formulas.closeToTheCap("Cream");
-
-    private static final Bench BENCH = Bench.of(Balance.of("0.1 g", "5 kg").named("kitchen"));
-
-    private static final WeighingPlan PLAN = WeighingPlan.of(
-            Batch.of(CREAM, BatchSize.ofMass("100 g")),
-            BENCH,
-            List.of(
-                    BENCH.station(),
-                    BENCH.station(),
-                    WeighingStation.fromBoat(Balance.of("0.01 g", "200 g").named("pocket"), Vessel.of("boat", "2 g"))));
-
-    private static BatchRecord record(int number, String... shown) {
-        List<Reading> readings = new ArrayList<>();
-        for (int i = 0; i < shown.length; i++) {
-            readings.add(Reading.of(CREAM.lines().get(i), shown[i]));
-        }
-        return BatchRecord.of(
-                BatchCode.of("CREAM", LocalDate.of(2025, 5, 2), number),
-                Readings.of(PLAN, WeighingMethod.TARE_EACH, readings),
-                Tolerances.of("5 %"));
-    }
 
     @Test
     void the_sheet_of_the_record_says_the_balance_and_what_was_noted() {

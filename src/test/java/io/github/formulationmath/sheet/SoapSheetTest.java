@@ -1,5 +1,7 @@
 package io.github.formulationmath.sheet;
 
+import static io.github.formulationmath.support.Bar.FLAKES;
+import static io.github.formulationmath.support.Bar.fat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -10,14 +12,7 @@ import io.github.formulationmath.document.Format;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.WeighingPlan;
-import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Wording;
-import io.github.formulationmath.soap.Alkali;
-import io.github.formulationmath.soap.AlkaliGrade;
-import io.github.formulationmath.soap.Evidence;
-import io.github.formulationmath.soap.Fat;
-import io.github.formulationmath.soap.InertMatter;
-import io.github.formulationmath.soap.SaponificationValue;
 import io.github.formulationmath.soap.Soap;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -28,8 +23,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The sheet of a soap: water and alkali first and by themselves, the judgement, the cautions once. */
 class SoapSheetTest {
-
-    private static final Source EXAMPLE = Source.published("worked example of this test", "");
 
     private static final Formula FORMULA = Formula.inMasses("bar")
             .line("Olive", "700 g")
@@ -44,20 +37,10 @@ class SoapSheetTest {
             .fat("Olive", fat("Olive", "184", "196"))
             .fat("Coconut", fat("Coconut", "248", "265"))
             .lateFat("Shea", fat("Shea", "160", "195"))
-            .alkali(
-                    "Sodium Hydroxide",
-                    AlkaliGrade.assay(Alkali.SODIUM_HYDROXIDE, "97 %", "99 %", AlkaliGrade.Stated.HYDROXIDE)
-                            .carbonate("0 %", "2 %", Evidence.MAXIMUM_ERROR, EXAMPLE))
+            .alkali("Sodium Hydroxide", FLAKES)
             .neither("Parfum");
 
     private static final Soap SOAP = BEFORE_WATER.lyeWater("Aqua");
-
-    private static Fat fat(String name, String least, String greatest) {
-        return Fat.triglycerides(
-                name,
-                SaponificationValue.ofStandard(least + " mg KOH/g", greatest + " mg KOH/g", EXAMPLE),
-                InertMatter.countedInTheValue());
-    }
 
     private static ExpectedProduct expected(WeighingMethod method) {
         Batch batch = Batch.of(FORMULA, BatchSize.ofMass("1449.6 g"));

@@ -1,5 +1,10 @@
 package io.github.formulationmath.shelf;
 
+import static io.github.formulationmath.support.Lots.NEWER;
+import static io.github.formulationmath.support.Lots.OIL;
+import static io.github.formulationmath.support.Lots.OLDER;
+import static io.github.formulationmath.support.Lots.SHELF;
+import static io.github.formulationmath.support.Lots.WATER;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
@@ -30,16 +35,6 @@ final class ShelfTest {
             .phase("cool-down")
             .line("Glycerin", "2 %")
             .build();
-    private static final Lot OLDER = Lot.of("Glycerin", "G-17", "12 g")
-            .boughtAt(Offer.of("12.50 EUR", "250 g"))
-            .useBy("2026-12-31");
-    private static final Lot NEWER = Lot.of("glycerin ", "G-21", "8 g")
-            .boughtAt(Offer.of("10 EUR", "250 g"))
-            .openedOn("2026-10-01");
-    private static final Lot OIL =
-            Lot.of("Avena Sativa Kernel Oil", "O-3", "50 g").boughtAt(Offer.of("9 EUR", "100 g"));
-    private static final Lot WATER = Lot.of("Aqua", "tap", "5 kg").boughtAt(Offer.of("0 EUR", "1 kg"));
-    private static final Shelf SHELF = Shelf.of(List.of(NEWER, OIL, WATER, OLDER));
     private static final Picking TODAY = Picking.on("2026-11-26");
 
     @Test

@@ -1,5 +1,6 @@
 package io.github.formulationmath.simulation;
 
+import static io.github.formulationmath.support.PrintedFigures.assertPrinted;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -21,15 +22,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Coverage factors and laws against published tables. */
 @DisplayName("Budgets of uncertainty as published")
 class PublishedCoverageTest {
-
-    /** Half a unit of the last printed digit. */
-    private static void assertPrinted(Ratio value, String printed) {
-        int places = Math.max(0, new BigDecimal(printed).scale());
-        assertThat(value.minus(Ratio.parse(printed)).abs())
-                .as(value.doubleValue() + " printed as " + printed)
-                .isLessThanOrEqualTo(
-                        Rounding.toDecimalPlaces(places).stepFor(Ratio.ONE).dividedBy(2));
-    }
 
     /** The table prints 1.70; the quantile is 1.6896. */
     private static final String MISPRINTED = "35 90";

@@ -4,10 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.Substance;
-import io.github.formulationmath.limit.DecisionRule;
-import io.github.formulationmath.limit.LimitChecker;
-import io.github.formulationmath.limit.LimitTable;
-import io.github.formulationmath.limit.Product;
 import io.github.formulationmath.limit.Verdict;
 import io.github.formulationmath.plan.Bench;
 import io.github.formulationmath.plan.Tolerances;
@@ -16,6 +12,7 @@ import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.simulation.CoverageFactor;
+import io.github.formulationmath.support.Checkers;
 import io.github.formulationmath.support.ValueContract;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
@@ -52,10 +49,7 @@ class CriteriaContractTest {
     }
 
     static Verdict verdict(String preservative, String limit) {
-        return LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.worstCase())
-                .check(cream(preservative))
-                .verdict(limit)
-                .orElseThrow();
+        return Checkers.LEAVE_ON.check(cream(preservative)).verdict(limit).orElseThrow();
     }
 
     @ParameterizedTest

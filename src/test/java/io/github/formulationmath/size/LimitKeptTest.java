@@ -21,6 +21,7 @@ import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Checkers;
 import io.github.formulationmath.support.HandWeighed;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
@@ -40,10 +41,7 @@ class LimitKeptTest {
     private static final Balance LOSSY = TENTH.withErrors(ErrorModel.readabilityOnly()
             .withResidue(Amount.mass("0.02 g"), Amount.mass("0.3 g"))
             .withBuoyancy(Bounds.closed(Ratio.parse("0.0008"), Ratio.parse("0.0014"))));
-    private static final LimitChecker EU = LimitChecker.of(
-            LimitTable.eu2024February(),
-            Product.leaveOn().on("face").ofKind("face_cream").inForm("cream"),
-            DecisionRule.worstCase());
+    private static final LimitChecker EU = Checkers.of(Checkers.FACE_CREAM);
 
     private static Formula cream(String preservative, String percent) {
         return Formula.inPercent("Cream")

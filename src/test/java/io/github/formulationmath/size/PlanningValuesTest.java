@@ -16,15 +16,11 @@ import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
 import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.support.Formulas;
+import io.github.formulationmath.support.ValueContract;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.Vessel;
 import io.github.formulationmath.weighing.WeighingMethod;
 import io.github.formulationmath.weighing.WeighingStation;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.ObjectInputStream;
-import java.io.ObjectOutputStream;
 import java.io.Serializable;
 import java.util.Iterator;
 import java.util.List;
@@ -62,21 +58,11 @@ class PlanningValuesTest {
             Object one = maker.get();
             assertThat(one).isEqualTo(maker.get()).hasSameHashCodeAs(maker.get());
             if (one instanceof Serializable written) {
-                assertThat(copied(written)).isEqualTo(one).hasToString(one.toString());
+                assertThat(ValueContract.copy(written)).isEqualTo(one).hasToString(one.toString());
             }
             for (Supplier<Object> other : VALUES) {
                 assertThat(one.equals(other.get())).isEqualTo(other == maker);
             }
-        }
-    }
-
-    private static Object copied(Object value) throws IOException, ClassNotFoundException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-            out.writeObject(value);
-        }
-        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-            return in.readObject();
         }
     }
 

@@ -16,9 +16,9 @@ import io.github.formulationmath.plan.PlannedLine;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
+import io.github.formulationmath.support.RandomBenches;
 import io.github.formulationmath.support.RandomFormulas;
 import io.github.formulationmath.weighing.Balance;
-import io.github.formulationmath.weighing.Vessel;
 import java.util.Arrays;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
@@ -43,19 +43,6 @@ class WindowPlansTest {
         }
     }
 
-    /** Balance, vessel and room of a few hundred divisions, in halves and thirds of a gram too. */
-    private static Bench bench(RandomFormulas random) {
-        Ratio capacity = Ratio.of(60 + random.below(2_000), 1 + random.below(3));
-        Bench bench = Bench.of(Balance.of(Amount.mass("1 g"), grams(capacity.max(Ratio.of(40)))))
-                .with(Vessel.of("jar", grams(Ratio.of(random.below(60), 2).min(Ratio.of(20))))
-                        .holding((20 + random.below(400)) + " mL"));
-        bench = random.below(2) == 0 ? bench : bench.withProductDensity("0.9" + random.below(9) + " g/mL");
-        return bench.closing(
-                random.below(3) == 0
-                        ? Closure.CLOSED
-                        : random.below(2) == 0 ? Closure.INDEPENDENT : Closure.WITHIN_TOLERANCE);
-    }
-
     /** One division is enough: every larger size is good too, so only the bench can end the window. */
     @Test
     void both_ends_of_a_window_can_be_planned_and_the_next_size_up_can_not() {
@@ -63,7 +50,7 @@ class WindowPlansTest {
         int open = 0;
         for (int run = 0; run < 300; run++) {
             Formula formula = RandomFormulas.formula(random.parts(30));
-            Bench bench = bench(random);
+            Bench bench = RandomBenches.next(random);
             Ratio step = random.below(2) == 0 ? Ratio.ONE : Ratio.of(1 + random.below(9), 1 + random.below(4));
             BatchConstraints constraints = BatchConstraints.of(Criterion.oneDivision());
             BatchWindow window = BatchWindow.of(

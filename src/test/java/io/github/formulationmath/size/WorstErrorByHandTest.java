@@ -1,5 +1,6 @@
 package io.github.formulationmath.size;
 
+import static io.github.formulationmath.support.WorkingParts.steps;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.batch.Batch;
@@ -11,13 +12,9 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Tolerances;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.reckoning.Explained;
-import io.github.formulationmath.reckoning.Step;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.WeighingMethod;
-import java.util.Map;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -42,11 +39,6 @@ class WorstErrorByHandTest {
 
     private static Criterion within(String tolerance, WeighingMethod method) {
         return Criterion.errorBound(Tolerances.of(tolerance), method);
-    }
-
-    private static Map<String, Ratio> steps(Explained explained) {
-        return explained.working().steps().stream()
-                .collect(Collectors.toMap(Step::label, Step::value, (first, second) -> first));
     }
 
     /** Too much: 1.0014 · 0.05 + 0.1 = 0.15007 g against 1.05 − 1.0014; too little: 0.15004 g against 1.0008 − 0.95. */

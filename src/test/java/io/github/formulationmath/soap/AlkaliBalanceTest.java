@@ -1,5 +1,6 @@
 package io.github.formulationmath.soap;
 
+import static io.github.formulationmath.support.Bar.EXAMPLE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,7 +10,7 @@ import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.plan.OverloadException;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.reckoning.Source;
+import io.github.formulationmath.support.Bar;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.Map;
@@ -20,8 +21,6 @@ import org.junit.jupiter.api.Test;
 /** A kilo of three fats with masses in boxes of their own; every figure was worked out by hand in fractions beforehand. */
 class AlkaliBalanceTest {
 
-    private static final Source EXAMPLE = Source.published("worked example of this test", "");
-
     private static Fat fat(String name, String least, String greatest, String inert) {
         return Fat.triglycerides(
                 name,
@@ -30,8 +29,6 @@ class AlkaliBalanceTest {
     }
 
     private static Soap soap(String inert) {
-        AlkaliGrade flakes = AlkaliGrade.assay(Alkali.SODIUM_HYDROXIDE, "97 %", "99 %", AlkaliGrade.Stated.HYDROXIDE)
-                .carbonate("0 %", "2 %", Evidence.MAXIMUM_ERROR, EXAMPLE);
         Formula formula = Formula.inMasses("bar")
                 .line("Olea Europaea Fruit Oil", "700 g")
                 .line("Cocos Nucifera Oil", "200 g")
@@ -43,7 +40,7 @@ class AlkaliBalanceTest {
                 .fat("Olea Europaea Fruit Oil", fat("olive", "184", "196", inert))
                 .fat("Cocos Nucifera Oil", fat("coconut", "248", "265", inert))
                 .fat("Butyrospermum Parkii Butter", fat("shea", "160", "195", inert))
-                .alkali("Sodium Hydroxide", flakes)
+                .alkali("Sodium Hydroxide", Bar.FLAKES)
                 .neither("Aqua");
     }
 

@@ -8,6 +8,7 @@ import io.github.formulationmath.number.Rounding;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
+import io.github.formulationmath.support.Bar;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import javax.measure.quantity.Mass;

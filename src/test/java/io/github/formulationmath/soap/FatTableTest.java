@@ -222,6 +222,30 @@ class FatTableTest {
                                 .columns()));
     }
 
+    /** As a page, a spreadsheet or a PDF gives it: spaces, kinds of hyphen and letters in two characters. */
+    @Test
+    void a_fat_is_found_in_every_spelling_that_is_one_name() {
+        FatTable own = table("Cre\u0301me-Nut Seed Oil,\"Cre\u0301me-nut oil, raw\","
+                + "triglycerides,standard,184,196,mg KOH/g,x,,,,,," + READ);
+        for (String written : List.of(
+                "Cr\u00e9me-Nut Seed Oil",
+                "CR\u00c9ME\u2011NUT  SEED\u00a0OIL",
+                "cr\u00e9me-nut\u200b oil, raw",
+                " cr\u00e9me-nut  oil")) {
+            assertThat(own.of(written)).as(written).hasSize(1);
+        }
+        assertThatThrownBy(() -> own.of("cr\u00e9me-nut")).hasMessageContaining("which the table does not have");
+    }
+
+    /** Two spellings of one name are one fat. */
+    @Test
+    void a_source_that_says_two_things_in_two_spellings_is_refused() {
+        String rest = ",triglycerides,standard,184,196,mg KOH/g,x,,,,,," + READ;
+        assertThatThrownBy(() -> table("Nut Oil,X y" + rest + "NUT\u00a0OIL,X  Y" + rest))
+                .isInstanceOf(CsvException.class)
+                .hasMessageContaining("tell them apart by name");
+    }
+
     @Test
     void a_source_that_says_two_things_of_one_fat_is_refused() {
         String row = "X Oil,X,triglycerides,standard,184,196,mg KOH/g,x,,,,,," + READ;

@@ -15,6 +15,7 @@ import io.github.formulationmath.size.BatchConstraints;
 import io.github.formulationmath.size.BatchWindow;
 import io.github.formulationmath.size.Criterion;
 import io.github.formulationmath.size.MinimumBatch;
+import io.github.formulationmath.support.Bar;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.ErrorModel;
 import io.github.formulationmath.weighing.WeighingMethod;

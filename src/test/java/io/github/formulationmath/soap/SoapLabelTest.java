@@ -11,6 +11,7 @@ import io.github.formulationmath.label.IngredientList;
 import io.github.formulationmath.label.Label;
 import io.github.formulationmath.label.LabelRule;
 import io.github.formulationmath.reckoning.Wording;
+import io.github.formulationmath.support.Bar;
 import org.junit.jupiter.api.Test;
 
 /** The ingredient list as added and as saponified. */

@@ -1,5 +1,6 @@
 package io.github.formulationmath.soap;
 
+import static io.github.formulationmath.support.Bar.EXAMPLE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -13,7 +14,6 @@ import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Interval;
 import io.github.formulationmath.quantity.MassFraction;
-import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.simulation.CoverageFactor;
 import io.github.formulationmath.weighing.Balance;
@@ -29,8 +29,6 @@ import org.junit.jupiter.api.Test;
  * alkali and fats are on a balance so fine that its errors do not show in the digits, unless they are what the test is about.
  */
 class TrapsTest {
-
-    private static final Source EXAMPLE = Source.published("worked example of this test", "");
 
     private static final String FLAKES = Alkali.SODIUM_HYDROXIDE.inciName();
 

@@ -1,5 +1,7 @@
 package io.github.formulationmath.soap;
 
+import static io.github.formulationmath.support.Bar.EXAMPLE;
+import static io.github.formulationmath.support.Bar.fat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -9,15 +11,12 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.plan.ExpectedProduct;
 import io.github.formulationmath.plan.WeighingPlan;
 import io.github.formulationmath.quantity.Amount;
-import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import org.junit.jupiter.api.Test;
 
 /** The judgement on a plan, with the errors of its balance and what they have in common. */
 class WeighedSoapTest {
-
-    private static final Source EXAMPLE = Source.published("worked example of this test", "");
 
     private static final LyeCalculation BAR = LyeCalculation.named("bar")
             .fat(fat("Olea Europaea Fruit Oil", "184", "196"), "700 g")
@@ -28,13 +27,6 @@ class WeighedSoapTest {
             .leaving(Unsaponified.alkaliShortfall("5 %"), Reckoned.WITH_THE_MIDDLES)
             .water("Aqua", LyeWater.concentration("30 %", LyeWater.Of.PURE_HYDROXIDE))
             .build();
-
-    private static Fat fat(String name, String least, String greatest) {
-        return Fat.triglycerides(
-                name,
-                SaponificationValue.ofStandard(least + " mg KOH/g", greatest + " mg KOH/g", EXAMPLE),
-                InertMatter.countedInTheValue());
-    }
 
     private static ExpectedProduct expected(Formula formula, String step) {
         Batch batch =

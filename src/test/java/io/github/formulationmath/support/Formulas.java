@@ -69,4 +69,65 @@ public final class Formulas {
                 .line("Preservative", "0.5 %")
                 .build();
     }
+
+    /** The same material in both phases, water to make up 100 %. */
+    public static Formula glycerinTwice(String name) {
+        return Formula.inPercent(name)
+                .phase("water")
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "3 %")
+                .phase("cool")
+                .line("Glycerin", "1 %")
+                .line("Panthenol", "2 %")
+                .build();
+    }
+
+    /** The balm with its oil to make up 100 %. */
+    public static Formula balmToMakeUp(String name) {
+        return Formula.inPercent(name)
+                .quantitySufficient("Oil")
+                .line("Wax", "20 %")
+                .line("Tocopherol", "0.5 %")
+                .build();
+    }
+
+    /** Six lines in the order in which they are weighed, water to make up 100 %: Aqua takes 75 %. */
+    public static Formula cream(String name) {
+        return Formula.inPercent(name)
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "5 %")
+                .line("Oil", "12 %")
+                .line("Emulsifier", "5 %")
+                .line("Wax", "2 %")
+                .line("Preservative", "1 %")
+                .build();
+    }
+
+    /** Its smallest line is 0.3 %. */
+    public static Formula thickenedLotion(String name) {
+        return Formula.inPercent(name)
+                .quantitySufficient("Aqua")
+                .line("Glycerin", "3 %")
+                .line("Avena Sativa Kernel Oil", "12 %")
+                .line("Xanthan Gum", "0.3 %")
+                .build();
+    }
+
+    /** Its smallest line is 0.5 %, its oil makes up 100 %. */
+    public static Formula sunflowerBalm(String name) {
+        return Formula.inPercent(name)
+                .line("Cera Alba", "20 %")
+                .quantitySufficient("Helianthus Annuus Seed Oil")
+                .line("Tocopherol", "0.5 %")
+                .build();
+    }
+
+    /** A scent that has to be declared, and a preservative well below its cap. */
+    public static Formula perfumedWater(String name, String linalool) {
+        return Formula.inPercent(name)
+                .quantitySufficient("Aqua")
+                .line("Linalool", linalool)
+                .line("Phenoxyethanol", "0.5 %")
+                .build();
+    }
 }

@@ -21,13 +21,35 @@ public final class ManyLines {
 
     private ManyLines() {}
 
-    /** So many lines of one to seven parts, 20 g each on average. */
-    public static WeighingPlan plan(int lines) {
+    /** So many lines of one to seven parts. */
+    public static Formula formula(int lines) {
         FormulaBuilder parts = Formula.inParts("many");
         for (int i = 0; i < lines; i++) {
             parts.line("line " + i, Integer.toString(1 + i % 7));
         }
-        return WeighingPlan.of(Batch.of(parts.build(), BatchSize.ofMass(lines * 20 + " g")), BALANCE);
+        return parts.build();
+    }
+
+    /** The first half of them in a phase of oil. */
+    public static Formula inTwoPhases(int lines) {
+        FormulaBuilder parts = Formula.inParts("many").phase("Oil phase");
+        for (int i = 0; i < lines; i++) {
+            if (i == lines / 2) {
+                parts.phase("Rest");
+            }
+            parts.line("line " + i, Integer.toString(1 + i % 7));
+        }
+        return parts.build();
+    }
+
+    /** 20 g a line on average. */
+    public static WeighingPlan plan(int lines) {
+        return WeighingPlan.of(Batch.of(formula(lines), BatchSize.ofMass(lines * 20 + " g")), BALANCE);
+    }
+
+    /** 50 g a line on average, each as it should be, tared once. */
+    public static HandWeighed exactly(Formula formula) {
+        return HandWeighed.exactly(formula, formula.lines().size() * 50 + " g", BALANCE, WeighingMethod.CUMULATIVE);
     }
 
     /** Cumulative readings of which only every so manyth was written down, the last one among them. */

@@ -3,6 +3,7 @@ package io.github.formulationmath.support;
 import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
+import java.util.List;
 import java.util.Random;
 
 /** Formulas of a few lines in whole parts, from a fixed seed. */
@@ -44,6 +45,10 @@ public final class RandomFormulas {
         int half = parts[1].shiftLeft(1).compareTo(b);
         boolean up = half > 0 || half == 0 && parts[0].testBit(0);
         return up ? parts[0].add(java.math.BigInteger.ONE) : parts[0];
+    }
+
+    public static Formula formula(List<Integer> parts) {
+        return formula(parts.stream().mapToLong(Integer::longValue).toArray());
     }
 
     public static Formula formula(long... parts) {

@@ -9,7 +9,6 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.verification.FigureCheck.Agreement;
 import io.github.formulationmath.verification.Verification.Cause;
 import java.io.IOException;
-import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import net.jqwik.api.ForAll;
@@ -38,17 +37,9 @@ class ClaimReaderTest {
             total,,,,630 g
             """;
 
-    private static Claim read(String text) {
-        try {
-            return Claim.read(new StringReader(text));
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
-    }
-
     @Test
     void a_table_is_a_claim() {
-        Claim claim = read(TEXT);
+        Claim claim = Claims.read(TEXT);
         assertThat(claim.formula().name()).isEqualTo("Wash, mild");
         assertThat(claim.formula().line("Betaine 30").ingredient().parts()).hasSize(2);
         assertThat(claim.formula().line("Betaine 30").ingredient().density()).isPresent();
@@ -71,7 +62,7 @@ class ClaimReaderTest {
     void the_documented_table_is_a_claim() throws IOException {
         String page = Files.readString(Path.of("docs", "verifying.md"));
         int from = page.indexOf("record,group");
-        Verification verification = Verification.of(read(page.substring(from, page.indexOf("```", from))));
+        Verification verification = Verification.of(Claims.read(page.substring(from, page.indexOf("```", from))));
         assertThat(verification.causes().stream().map(Cause::slip)).containsExactly(Slip.OVERAGE_LEFT_OUT);
         assertThat(verification.totalAgreement()).contains(Agreement.DISAGREES);
     }
@@ -80,10 +71,10 @@ class ClaimReaderTest {
     void other_kinds_and_line_ends() {
         String parts = "record,group,name,value,figure\r\nformula,,p,parts,\r\nsize,,volume,500 mL,\r\n"
                 + "size,,density,0.95 g/mL,\r\nline,A,Oil,3,356.3 g\r\nline,A,Wax,1,\r\n";
-        assertThat(Verification.of(read(parts)).batch().mass()).isEqualTo(Amount.mass("475 g"));
-        assertThat(read(parts).figures()).hasSize(1);
+        assertThat(Verification.of(Claims.read(parts)).batch().mass()).isEqualTo(Amount.mass("475 g"));
+        assertThat(Claims.read(parts).figures()).hasSize(1);
         String masses = "record,group,name,value,figure\nformula,,m,masses,\nsize,,mass,10 oz,\nline,A,Oil,30 g,2.5 oz";
-        assertThat(read(masses).formula().lines()).hasSize(1);
+        assertThat(Claims.read(masses).formula().lines()).hasSize(1);
     }
 
     @ParameterizedTest
@@ -132,7 +123,7 @@ class ClaimReaderTest {
         String text = TEXT.replace(right, wrong);
         assertThat(text).isNotEqualTo(TEXT);
         assertThatExceptionOfType(CsvException.class)
-                .isThrownBy(() -> read(text))
+                .isThrownBy(() -> Claims.read(text))
                 .withMessageStartingWith("line " + line + ", column " + column + ": ")
                 .withMessageContaining(message)
                 .satisfies(e -> {
@@ -146,7 +137,7 @@ class ClaimReaderTest {
     void a_phase_stands_in_one_place() {
         String text = TEXT.replace("line,care", "line,other,A,1 %,1 g\nline,water");
         assertThatExceptionOfType(CsvException.class)
-                .isThrownBy(() -> read(text))
+                .isThrownBy(() -> Claims.read(text))
                 .withMessage(
                         "line 14, column 6: the lines of phase \"water\" stand in two places: move them together, in "
                                 + "the order of the formula");
@@ -155,14 +146,14 @@ class ClaimReaderTest {
     @Test
     void a_table_without_figures_is_no_claim() {
         assertThatExceptionOfType(CsvException.class)
-                .isThrownBy(() -> read(TEXT.replaceAll("(?m)^(line.*,)[^,]*$", "$1")))
+                .isThrownBy(() -> Claims.read(TEXT.replaceAll("(?m)^(line.*,)[^,]*$", "$1")))
                 .withMessageContaining("no line has a figure");
     }
 
     @Test
     void a_name_too_long_is_refused_with_its_place() {
         assertThatExceptionOfType(CsvException.class)
-                .isThrownBy(() -> read(TEXT.replace("\"Wash, mild\"", "x".repeat(900_000))))
+                .isThrownBy(() -> Claims.read(TEXT.replace("\"Wash, mild\"", "x".repeat(900_000))))
                 .withMessageStartingWith("line 2, column 10: ");
     }
 
@@ -171,7 +162,7 @@ class ClaimReaderTest {
     void another_separator_is_named(String separator, String name) {
         String text = TEXT.replace("\"Wash, mild\"", "Wash").replace(",", separator);
         assertThatExceptionOfType(CsvException.class)
-                .isThrownBy(() -> read(text))
+                .isThrownBy(() -> Claims.read(text))
                 .withMessage("line 1, column 1: the fields are separated by " + name
                         + ": separate them by commas, and write decimals with a point");
     }
@@ -183,7 +174,11 @@ class ClaimReaderTest {
                 .replace("q.s.", "70")
                 .replace("20 %,120.0", "20,120.0")
                 .replace("2 %,12.0", "2,12.0");
-        assertThat(Verification.of(read(parts)).batch().line("Aqua").mass().canonical())
+        assertThat(Verification.of(Claims.read(parts))
+                        .batch()
+                        .line("Aqua")
+                        .mass()
+                        .canonical())
                 .isEqualTo(io.github.formulationmath.number.Ratio.of(630 * 70, 92));
     }
 
@@ -192,7 +187,7 @@ class ClaimReaderTest {
         Path file = Files.writeString(folder.resolve("claim.csv"), TEXT.replace("Wash, mild", "Wäsche, mild"));
         assertThat(Claim.read(file).formula().name()).isEqualTo("Wäsche, mild");
         Path marked = Files.writeString(folder.resolve("marked.csv"), "\uFEFF" + TEXT);
-        assertThat(Claim.read(marked)).isEqualTo(read(TEXT));
+        assertThat(Claim.read(marked)).isEqualTo(Claims.read(TEXT));
         Path latin = Files.writeString(
                 folder.resolve("latin.csv"),
                 TEXT.replace("Wash, mild", "Wäsche, mild"),
@@ -213,16 +208,16 @@ class ClaimReaderTest {
     void what_is_missing_is_named(String record) {
         String text = TEXT.replaceFirst("(?m)^" + record + ".*\n", "");
         assertThatExceptionOfType(CsvException.class)
-                .isThrownBy(() -> read(text))
+                .isThrownBy(() -> Claims.read(text))
                 .withMessageContaining("ends without a row for");
     }
 
     @Test
     void nothing_is_too_long_to_refuse() {
         assertThatExceptionOfType(CsvException.class)
-                .isThrownBy(() -> read("x".repeat(2_000_000)))
+                .isThrownBy(() -> Claims.read("x".repeat(2_000_000)))
                 .withMessageContaining("longer than");
-        assertThatExceptionOfType(CsvException.class).isThrownBy(() -> read(""));
+        assertThatExceptionOfType(CsvException.class).isThrownBy(() -> Claims.read(""));
     }
 
     @Property(tries = 500)
@@ -230,7 +225,7 @@ class ClaimReaderTest {
         int cut = Math.floorMod(at, TEXT.length());
         String text = TEXT.substring(0, cut) + garbage + TEXT.substring(cut);
         try {
-            read(text);
+            Claims.read(text);
         } catch (CsvException e) {
             assertThat(e.line()).isPositive();
             assertThat(e.column()).isPositive();

@@ -1,9 +1,5 @@
 package io.github.formulationmath.verification;
 
-import java.io.IOException;
-import java.io.StringReader;
-import java.io.UncheckedIOException;
-
 /** Claims of many lines in parts, ten lines to a phase: line n has 10 + n mod 90 parts, and so many grams. */
 final class LongClaims {
 
@@ -37,7 +33,7 @@ final class LongClaims {
 
     /** The point moved in the figure of the third line. */
     static Claim oneWrong(int lines) {
-        return read(table(lines, 2));
+        return Claims.read(table(lines, 2));
     }
 
     /** Line n has 1/(n + 2) parts; each figure is the same, and wrong. */
@@ -53,14 +49,6 @@ final class LongClaims {
                     .append(i + 2)
                     .append(",1.0 g\n");
         }
-        return read(rows.toString());
-    }
-
-    private static Claim read(String table) {
-        try {
-            return Claim.read(new StringReader(table));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return Claims.read(rows.toString());
     }
 }

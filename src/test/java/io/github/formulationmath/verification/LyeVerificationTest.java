@@ -1,24 +1,22 @@
 package io.github.formulationmath.verification;
 
+import static io.github.formulationmath.support.Bar.EXAMPLE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.formulationmath.document.Format;
-import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.soap.Alkali;
 import io.github.formulationmath.soap.AlkaliGrade;
 import io.github.formulationmath.soap.AlkaliMixture;
 import io.github.formulationmath.soap.Evidence;
-import io.github.formulationmath.soap.Fat;
 import io.github.formulationmath.soap.HydroxideVerdict;
-import io.github.formulationmath.soap.InertMatter;
 import io.github.formulationmath.soap.LyeBuilder;
 import io.github.formulationmath.soap.LyeCalculation;
 import io.github.formulationmath.soap.LyeWater;
 import io.github.formulationmath.soap.Reckoned;
-import io.github.formulationmath.soap.SaponificationValue;
 import io.github.formulationmath.soap.Unsaponified;
+import io.github.formulationmath.support.Bar;
 import io.github.formulationmath.weighing.Balance;
 import io.github.formulationmath.weighing.WeighingMethod;
 import java.util.List;
@@ -30,17 +28,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Somebody else's lye figures: right ones agree, slips are named, and what they leave is told. */
 class LyeVerificationTest {
 
-    private static final Source EXAMPLE = Source.published("worked example of this test", "");
-
     /** A kilo of a fat of 190 mg KOH/g takes 1000 · 0.19/56.10564 = 3.386468 mol, 135.44894 g of NaOH. */
     private static LyeBuilder kilo() {
         return LyeCalculation.named("kilo")
-                .fat(
-                        Fat.triglycerides(
-                                "Olive",
-                                SaponificationValue.ofStandard("190 mg KOH/g", "190 mg KOH/g", EXAMPLE),
-                                InertMatter.countedInTheValue()),
-                        "1000 g")
+                .fat(Bar.fat("Olive", "190", "190"), "1000 g")
                 .alkali(grade("98 %"))
                 .leaving(Unsaponified.alkaliShortfall("5 %"), Reckoned.WITH_THE_MIDDLES)
                 .water("Aqua", LyeWater.concentration("30 %", LyeWater.Of.PURE_HYDROXIDE));

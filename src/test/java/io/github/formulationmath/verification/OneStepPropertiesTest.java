@@ -119,11 +119,8 @@ class OneStepPropertiesTest {
     }
 
     private static Verification of(Formula formula, String size, List<String> figures) {
-        Claim claim = Claim.about(formula, BatchSize.ofMass(size));
-        for (int i = 0; i < figures.size(); i++) {
-            claim = claim.withFigure(formula.lines().get(i), Figure.parse(figures.get(i) + " g"));
-        }
-        return Verification.of(claim);
+        String[] grams = figures.stream().map(figure -> figure + " g").toArray(String[]::new);
+        return Verification.of(Claims.of(formula, size, grams));
     }
 
     /**

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.batch.BatchSize;
 import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.reckoning.Wording;
 import io.github.formulationmath.support.CpuTime;
 import io.github.formulationmath.verification.FigureCheck.Agreement;
@@ -29,13 +28,7 @@ class OutcomeTest {
             .build();
 
     private static Verification of(Formula formula, String size, String... figures) {
-        Claim claim = Claim.about(formula, BatchSize.ofMass(Amount.mass(size)));
-        for (int i = 0; i < figures.length; i++) {
-            claim = figures[i].isEmpty()
-                    ? claim
-                    : claim.withFigure(formula.lines().get(i), Figure.parse(figures[i]));
-        }
-        return Verification.of(claim);
+        return Verification.of(Claims.of(formula, size, figures));
     }
 
     private static String text(Verification verification) {

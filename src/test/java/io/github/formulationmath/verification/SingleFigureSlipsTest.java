@@ -8,6 +8,7 @@ import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.support.Formulas;
 import io.github.formulationmath.verification.Verification.Cause;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,11 +19,8 @@ class SingleFigureSlipsTest {
     private static final Formula LOTION = Formulas.lotion("Oat lotion");
 
     private static List<Cause> causes(String... figures) {
-        Claim claim = Claim.about(LOTION, BatchSize.ofMass(Amount.mass("400 g")));
-        for (int i = 0; i < figures.length; i++) {
-            claim = claim.withFigure(LOTION.lines().get(i), Figure.parse(figures[i] + " g"));
-        }
-        return Verification.of(claim).causes();
+        String[] grams = Stream.of(figures).map(figure -> figure + " g").toArray(String[]::new);
+        return Verification.of(Claims.of(LOTION, "400 g", grams)).causes();
     }
 
     private static void assertOnly(List<Cause> causes, Slip slip, String detail) {

@@ -25,14 +25,6 @@ class VerificationReportTest {
             .line("Phenoxyethanol", "0.9 %")
             .build();
 
-    private static Claim about(Formula formula, String... figures) {
-        Claim claim = Claim.about(formula, BatchSize.ofMass(Amount.mass("100 g")));
-        for (int i = 0; i < figures.length; i++) {
-            claim = claim.withFigure(formula.lines().get(i), Figure.parse(figures[i]));
-        }
-        return claim;
-    }
-
     /** Text on one line, whatever the width of the page. */
     private static String text(Verification verification) {
         return unwrapped(verification.report(Wording.english()).toString());
@@ -47,31 +39,31 @@ class VerificationReportTest {
      */
     @Test
     void approximations_keep_their_sign() {
-        String text = text(Verification.of(about(BALM, "2.8 oz", "0.6 oz")));
+        String text = text(Verification.of(Claims.of(BALM, "100 g", "2.8 oz", "0.6 oz")));
         assertThat(text)
                 .contains("Ours: ≈ 2.82192 oz (exactly 128000000/45359237 oz)")
                 .contains("disagrees by ≈ −0.105479 oz (exactly −23922289/226796185 oz)")
                 .contains("Largest deviation: Wax, ≈ −2.99029 g (exactly −2.990286125 g)")
                 .contains("off by ≈ −3.61162 g (exactly −3.611621375 g)");
-        assertThat(text(Verification.of(about(BALM, "2.9 oz", "0.9 oz"))))
+        assertThat(text(Verification.of(Claims.of(BALM, "100 g", "2.9 oz", "0.9 oz"))))
                 .contains("disagrees by ≈ +0.194521 oz (exactly +88233133/453592370 oz)");
     }
 
     @Test
     void a_short_number_is_not_approximated() {
-        assertThat(text(Verification.of(about(BALM, "79.5 g", "20.0 g"))))
+        assertThat(text(Verification.of(Claims.of(BALM, "100 g", "79.5 g", "20.0 g"))))
                 .contains("disagrees by −0.5 g")
                 .doesNotContain("≈");
     }
 
     @Test
     void the_headline_says_what_holds() {
-        assertThat(text(Verification.of(about(BALM, "79.5 g", "20.0 g"))))
+        assertThat(text(Verification.of(Claims.of(BALM, "100 g", "79.5 g", "20.0 g"))))
                 .startsWith("Figures claimed for Balm 1 of 2 figures hold. Those that do not: Oil (79.5 g, ours 80 g). "
                         + "Together they make 99.5 g; the batch asked for is 100 g, so they are off by −0.5 g.");
-        assertThat(text(Verification.of(about(BALM, "80 g", "20 g"))))
+        assertThat(text(Verification.of(Claims.of(BALM, "100 g", "80 g", "20 g"))))
                 .startsWith("Figures claimed for Balm All figures hold: 2 of 2. Together they make 100 g, the batch");
-        assertThat(text(Verification.of(about(BALM, "80 g"))))
+        assertThat(text(Verification.of(Claims.of(BALM, "100 g", "80 g"))))
                 .startsWith(
                         "Figures claimed for Balm No figure disagrees; 1 of 2 lines are shown rightly. Without a figure: "
                                 + "Wax. Together the figures given make 80 g; the batch asked for is 100 g, and not "
@@ -80,36 +72,39 @@ class VerificationReportTest {
 
     @Test
     void the_total_shown_counts() {
-        Verification wrong = Verification.of(about(BALM, "80 g", "20 g").withTotal("90 g"));
+        Verification wrong =
+                Verification.of(Claims.of(BALM, "100 g", "80 g", "20 g").withTotal("90 g"));
         assertThat(wrong.habit()).contains(RoundingHabit.EACH_TO_NEAREST);
         assertThat(wrong.totalAgreement()).contains(Agreement.DISAGREES);
         assertThat(wrong.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
         assertThat(wrong.causes()).isEmpty();
         assertThat(wrong).asString().endsWith(", total 90 g: does not hold");
         assertThat(text(wrong)).contains("The total shown, 90 g, is not the batch, nor what the figures make.");
-        Verification right = Verification.of(about(BALM, "80 g", "20 g").withTotal("100 g"));
+        Verification right =
+                Verification.of(Claims.of(BALM, "100 g", "80 g", "20 g").withTotal("100 g"));
         assertThat(right.outcome()).isEqualTo(Outcome.HOLDS);
         assertThat(text(right)).contains("The total shown, 100 g, is the batch.");
     }
 
     @Test
     void a_total_of_the_figures_is_told_apart_from_the_batch() {
-        Verification sum = Verification.of(about(BALM, "80.5 g", "20.0 g").withTotal("100.5 g"));
+        Verification sum =
+                Verification.of(Claims.of(BALM, "100 g", "80.5 g", "20.0 g").withTotal("100.5 g"));
         assertThat(sum.outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
         assertThat(text(sum))
                 .contains("The total shown, 100.5 g, is not the batch, but what the figures make together.");
-        assertThat(text(Verification.of(about(BALM, "80.5 g").withTotal("80.5 g"))))
+        assertThat(text(Verification.of(Claims.of(BALM, "100 g", "80.5 g").withTotal("80.5 g"))))
                 .as("a sum only if every line has a figure")
                 .contains("80.5 g, is not the batch, nor what");
     }
 
     @Test
     void a_runner_up_is_told_only_if_it_explains_a_figure_more() {
-        Verification none = Verification.of(about(CREAM, "95.1 g", "5.0 g", "0.7 g"));
+        Verification none = Verification.of(Claims.of(CREAM, "100 g", "95.1 g", "5.0 g", "0.7 g"));
         assertThat(none.causes()).isEmpty();
         assertThat(none.runnerUp()).isEmpty();
         assertThat(text(none)).contains("No known slip explains this.").doesNotContain("Next best");
-        Verification half = Verification.of(about(CREAM, "99.1 g", "5.0 g", "0.9 g"));
+        Verification half = Verification.of(Claims.of(CREAM, "100 g", "99.1 g", "5.0 g", "0.9 g"));
         assertThat(half.runnerUp())
                 .hasValueSatisfying(cause -> assertThat(cause)
                         .hasToString("REST_NOT_ADJUSTED (Aqua + Glycerin): misses Glycerin, "
@@ -120,7 +115,7 @@ class VerificationReportTest {
 
     @Test
     void the_caution_stands_once_with_and_without_limits() {
-        Verification verification = Verification.of(about(CREAM, "95.1 g", "4.0 g", "0.9 g"));
+        Verification verification = Verification.of(Claims.of(CREAM, "100 g", "95.1 g", "4.0 g", "0.9 g"));
         assertThat(text(verification)).containsOnlyOnce("Caution:").containsOnlyOnce("qualified safety assess");
         LimitChecker checker =
                 LimitChecker.of(LimitTable.eu2024February(), Product.leaveOn(), DecisionRule.simpleAcceptance());

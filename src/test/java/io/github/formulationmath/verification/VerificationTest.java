@@ -44,11 +44,7 @@ class VerificationTest {
     private static final BatchSize SIZE = BatchSize.ofMass(Amount.mass("400 g"));
 
     private static Claim claim(String... figures) {
-        Claim claim = Claim.about(LOTION, SIZE);
-        for (int i = 0; i < figures.length; i++) {
-            claim = claim.withFigure(LOTION.lines().get(i), Figure.parse(figures[i]));
-        }
-        return claim;
+        return Claims.of(LOTION, "400 g", figures);
     }
 
     @Test

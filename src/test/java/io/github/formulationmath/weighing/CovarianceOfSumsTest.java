@@ -3,10 +3,8 @@ package io.github.formulationmath.weighing;
 import static io.github.formulationmath.support.Made.covariance;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.formulationmath.formula.Formula;
-import io.github.formulationmath.formula.FormulaBuilder;
 import io.github.formulationmath.number.Ratio;
-import io.github.formulationmath.support.HandWeighed;
+import io.github.formulationmath.support.ManyLines;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Random;
@@ -16,29 +14,11 @@ import net.jqwik.api.Property;
 /** A covariance of sums is added up in one pass; here line by line. */
 class CovarianceOfSumsTest {
 
-    private static Formula formula(int lines) {
-        FormulaBuilder parts = Formula.inParts("many").phase("Oil phase");
-        for (int i = 0; i < lines; i++) {
-            if (i == lines / 2) {
-                parts.phase("Rest");
-            }
-            parts.line("line " + i, Integer.toString(1 + i % 7));
-        }
-        return parts.build();
-    }
-
-    private static HandWeighed expected(Formula formula) {
-        return HandWeighed.exactly(
-                formula,
-                formula.lines().size() * 50 + " g",
-                Balance.of("0.1 g", "10000 kg"),
-                WeighingMethod.CUMULATIVE);
-    }
-
     @Property(tries = 50)
     void covariances_of_sums_are_sums_of_covariances(@ForAll long seed) {
         Random random = new Random(seed);
-        MadeMasses masses = expected(formula(2 + random.nextInt(5))).masses();
+        MadeMasses masses =
+                ManyLines.exactly(ManyLines.inTwoPhases(2 + random.nextInt(5))).masses();
         Map<Integer, Ratio> a = weights(random, masses.size());
         Map<Integer, Ratio> b = weights(random, masses.size());
         Ratio slow = Ratio.ZERO;
