@@ -214,6 +214,9 @@ class RatioTest implements ValueContract<Ratio> {
         Ratio small = Ratio.of(BigInteger.TWO, BigInteger.valueOf(3).pow(60));
         assertThat(small.minus(small)).isEqualTo(Ratio.ZERO);
         assertThat(small.plus(small.unaryMinus())).isEqualTo(Ratio.ZERO);
+        BigInteger longer = BigInteger.valueOf(3).pow(100);
+        assertThat(Ratio.of(BigInteger.ONE, longer).plus(Ratio.of(BigInteger.ONE, longer)))
+                .isEqualTo(Ratio.of(BigInteger.TWO, longer));
     }
 
     @Test
