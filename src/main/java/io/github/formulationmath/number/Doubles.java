@@ -23,12 +23,11 @@ final class Doubles {
         }
         // 61 or 62 significant bits and a sticky last bit are more than a double keeps, so one final rounding is right.
         int shift = BITS - 1 - (n.bitLength() - d.bitLength());
-        BigInteger top = shift > 0 ? n.abs().shiftLeft(shift) : n.abs();
-        BigInteger bottom = shift < 0 ? d.shiftLeft(-shift) : d;
+        BigInteger top = n.abs().shiftLeft(Math.max(shift, 0));
+        BigInteger bottom = d.shiftLeft(Math.max(-shift, 0));
         BigInteger[] parts = top.divideAndRemainder(bottom);
         long sticky = parts[0].longValueExact() | (parts[1].signum() == 0 ? 0 : 1);
-        double magnitude = scaled(sticky, shift);
-        return n.signum() < 0 ? -magnitude : magnitude;
+        return n.signum() * scaled(sticky, shift);
     }
 
     /** value / 2^shift, rounded once. */
@@ -47,7 +46,8 @@ final class Doubles {
     }
 
     /**
-     * The shortest decimal that identifies a number; of several, the one nearest to it. This is what {@link
+     * The shortest decimal that identifies a number; of several, the one nearest to it, and of two as near the
+     * one with an even last digit. This is what {@link
      * Double#toString(double)} specifies since Java 19. Before, the JDK sometimes wrote a digit too many, which would make
      * results depend on its release.
      */
@@ -62,12 +62,9 @@ final class Doubles {
 
     private static BigDecimal shortest(BigDecimal exact, Predicate<String> identifies) {
         for (int digits = FEWEST_DIGITS; digits < exact.precision(); digits++) {
-            BigDecimal below = exact.round(new MathContext(digits, RoundingMode.DOWN));
-            BigDecimal above = exact.round(new MathContext(digits, RoundingMode.UP));
-            boolean belowNearer =
-                    exact.subtract(below).abs().compareTo(above.subtract(exact).abs()) <= 0;
-            BigDecimal nearer = belowNearer ? below : above;
-            BigDecimal farther = belowNearer ? above : below;
+            BigDecimal nearer = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+            boolean isBeyond = nearer.abs().compareTo(exact.abs()) > 0;
+            BigDecimal farther = exact.round(new MathContext(digits, isBeyond ? RoundingMode.DOWN : RoundingMode.UP));
             if (identifies.test(nearer.toString())) {
                 return nearer;
             }

@@ -18,7 +18,7 @@ public final class Excerpt {
     private static final int HEAD = 60;
     private static final int TAIL = 20;
 
-    /** The longest list that is quoted whole. */
+    /** The longest list that is quoted whole; one value is shorter. */
     private static final int LONGEST_LIST = 300;
 
     private Excerpt() {}
@@ -53,7 +53,7 @@ public final class Excerpt {
         int listed = 0;
         for (Object value : Objects.requireNonNull(values, "values")) {
             String next = of(value);
-            if (listed > 0 && text.length() + next.length() > LONGEST_LIST) {
+            if (text.length() + next.length() > LONGEST_LIST) {
                 return text.append(" and ")
                         .append(values.size() - listed)
                         .append(" more")

@@ -19,7 +19,7 @@ public final class PowerOfTen {
     private static final int DIGITS = 45;
     private static final int HALVINGS = 8;
     private static final int TERMS = 24;
-    private static final int LARGEST = 1_000_000;
+    private static final int LARGEST = RatioText.MAX_EXPONENT;
 
     private static final MathContext DOWN = new MathContext(DIGITS, RoundingMode.FLOOR);
     private static final MathContext UP = new MathContext(DIGITS, RoundingMode.CEILING);
@@ -33,7 +33,7 @@ public final class PowerOfTen {
     /**
      * Ten to a power.
      *
-     * @param exponent the power, at most a million in size
+     * @param exponent the power, at most {@value RatioText#MAX_EXPONENT} in size
      * @return an interval that holds it; a point if the exponent is whole
      * @throws IllegalArgumentException if the exponent is larger
      */

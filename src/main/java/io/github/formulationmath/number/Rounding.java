@@ -3,7 +3,7 @@ package io.github.formulationmath.number;
 import java.io.InvalidObjectException;
 import java.io.Serial;
 import java.io.Serializable;
-import java.math.BigInteger;
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Objects;
@@ -202,9 +202,7 @@ public final class Rounding implements Serializable {
     }
 
     private static Ratio powerOfTen(int exponent) {
-        return exponent >= 0
-                ? Ratio.of(BigInteger.TEN.pow(exponent))
-                : Ratio.of(BigInteger.ONE, BigInteger.TEN.pow(-exponent));
+        return Ratio.ofDecimal(BigDecimal.valueOf(1, -exponent));
     }
 
     @Override

@@ -2,7 +2,6 @@ package io.github.formulationmath.number;
 
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -105,7 +104,6 @@ final class StepSearch {
                     .thenComparing(Comparator.comparing(steps::get).reversed())
                     .thenComparing(j -> box.room(j)));
             this.values = new Ratio[steps.size()];
-            Arrays.fill(values, Ratio.ZERO);
             this.leastFrom = new Ratio[steps.size() + 1];
             this.mostFrom = new Ratio[steps.size() + 1];
             this.gridFrom = new Ratio[steps.size() + 1];

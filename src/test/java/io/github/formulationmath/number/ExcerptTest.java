@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What is quoted of a long text or list. */
@@ -32,5 +33,28 @@ class ExcerptTest {
         assertThat(Excerpt.of("x".repeat(100))).isEqualTo("x".repeat(100));
         assertThat(Excerpt.of("x".repeat(101)))
                 .isEqualTo("x".repeat(60) + "..." + "x".repeat(20) + " (101 characters)");
+    }
+
+    @Test
+    void a_list_of_300_characters_is_quoted_whole_and_one_more_is_not() {
+        // Five of 50 characters and four commas with a space make 258.
+        List<String> five = Collections.nCopies(5, "x".repeat(50));
+        String listed = String.join(", ", five);
+        assertThat(Excerpt.ofAll(with(five, "y".repeat(42)))).isEqualTo(listed + ", " + "y".repeat(42));
+        assertThat(Excerpt.ofAll(with(five, "y".repeat(43)))).isEqualTo(listed + " and 1 more");
+    }
+
+    private static List<String> with(List<String> some, String last) {
+        return Stream.concat(some.stream(), Stream.of(last)).toList();
+    }
+
+    /** A drop takes two places of a text in Java. */
+    @Test
+    void no_character_is_cut_in_two() {
+        String drop = "\uD83D\uDCA7";
+        assertThat(Excerpt.of("x".repeat(59) + drop + "y".repeat(60)))
+                .isEqualTo("x".repeat(59) + "..." + "y".repeat(20) + " (121 characters)");
+        assertThat(Excerpt.of("x".repeat(80) + drop + "y".repeat(19)))
+                .isEqualTo("x".repeat(60) + "..." + drop + "y".repeat(19) + " (101 characters)");
     }
 }

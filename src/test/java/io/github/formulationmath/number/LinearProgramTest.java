@@ -1,10 +1,12 @@
 package io.github.formulationmath.number;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 final class LinearProgramTest {
@@ -72,6 +74,66 @@ final class LinearProgramTest {
                 .isInstanceOf(IllegalStateException.class);
         assertThatThrownBy(() -> new LinearProgram.Answer.Infeasible(right.multipliers()).requireProof(program))
                 .isInstanceOf(IllegalStateException.class);
+    }
+
+    /** Smallest 2x + 3y with x + y ≥ 4 and x + 3y ≥ 6 is 9 at (3, 1), by the multipliers 3/2 and 1/2. */
+    @Test
+    void every_part_of_the_proof_of_an_optimum_is_asked_for() {
+        LinearProgram program = program(ratios("2", "3"), row("4", "1", "1"), row("6", "1", "3"));
+        assertProof(program, ratios("3", "1"), ratios("3/2", "1/2"), 9, null);
+        assertProof(program, ratios("12", "-1"), ratios("3/2", "1/2"), 9, "an unknown is negative");
+        assertProof(program, ratios("2", "1"), ratios("3/2", "1/2"), 7, "a row is not kept");
+        assertProof(program, ratios("3", "1"), ratios("3/2", "1/2"), 10, "the cost is another");
+        assertProof(program, ratios("3", "1"), ratios("15/4", "-1"), 9, "a multiplier is negative");
+        assertProof(program, ratios("3", "1"), ratios("9/4", "0"), 9, "the multipliers pass a cost");
+        assertProof(program, ratios("3", "1"), ratios("1", "1/2"), 9, "the multipliers do not reach the cost");
+    }
+
+    private static void assertProof(
+            LinearProgram program, List<Ratio> values, List<Ratio> multipliers, long cost, @Nullable String objection) {
+        LinearProgram.Answer answer = new LinearProgram.Answer.Optimal(values, multipliers, Ratio.of(cost));
+        assertProof(program, answer, objection);
+    }
+
+    private static void assertProof(LinearProgram program, LinearProgram.Answer answer, @Nullable String objection) {
+        if (objection == null) {
+            assertThatCode(() -> answer.requireProof(program)).doesNotThrowAnyException();
+        } else {
+            assertThatThrownBy(() -> answer.requireProof(program))
+                    .isInstanceOf(IllegalStateException.class)
+                    .hasMessage("the linear program was solved wrongly: " + objection);
+        }
+    }
+
+    /** x ≥ 3 and −x ≥ −1: added they say 0 ≥ 2. */
+    @Test
+    void every_part_of_the_proof_that_nothing_keeps_all_rows_is_asked_for() {
+        LinearProgram program = program(ratios("1"), row("3", "1"), row("-1", "-1"));
+        assertProof(program, new LinearProgram.Answer.Infeasible(ratios("1", "1")), null);
+        assertProof(program, new LinearProgram.Answer.Infeasible(ratios("-1", "1")), "a multiplier is negative");
+        assertProof(program, new LinearProgram.Answer.Infeasible(ratios("1", "0")), "the combined row can be kept");
+        assertProof(
+                program, new LinearProgram.Answer.Infeasible(ratios("0", "1")), "the combined row asks for nothing");
+        assertProof(
+                program, new LinearProgram.Answer.Infeasible(ratios("0", "0")), "the combined row asks for nothing");
+    }
+
+    @Test
+    void the_rows_that_bind_are_those_that_the_cost_rests_on() {
+        // Of x + y ≥ 1, x ≥ 3 and y ≥ 2 the first is kept with 4 to spare.
+        LinearProgram program = program(ratios("1", "1"), row("1", "1", "1"), row("3", "1", "0"), row("2", "0", "1"));
+        assertThat(program.solve().binding()).containsExactly(1, 2);
+        assertThat(program(ratios("1"), row("3", "1"), row("2", "1"), row("-1", "-1"))
+                        .solve()
+                        .binding())
+                .as("x ≥ 3 and x ≤ 1 cannot both be kept")
+                .containsExactly(0, 2);
+    }
+
+    @Test
+    void a_row_is_kept_up_to_exactly_its_least() {
+        assertThat(row("4", "1", "1/2").isKeptBy(ratios("3", "2"))).isTrue();
+        assertThat(row("4", "1", "1/2").isKeptBy(ratios("3", "1.999999"))).isFalse();
     }
 
     private static LinearProgram.Answer.Optimal optimal(LinearProgram program) {

@@ -54,6 +54,17 @@ class LocalDigitsTest {
     void digits_of_another_script_are_those_of_the_locale() {
         assertThat(LocalDigits.of(Locale.forLanguageTag("ar-EG-u-nu-arab")).text("12.5 g"))
                 .isEqualTo("١٢٫٥ g");
+        assertThat(LocalDigits.of(Locale.forLanguageTag("ar-EG-u-nu-arab")).text("0.9 g"))
+                .isEqualTo("٠٫٩ g");
+        assertThat(LocalDigits.of(Locale.forLanguageTag("th-TH-u-nu-thai")).text("12.5 g"))
+                .as("with the decimal point")
+                .isEqualTo("๑๒.๕ g");
+    }
+
+    @Test
+    void they_show_themselves_by_one_and_a_half() {
+        assertThat(GERMAN).hasToString("1,5");
+        assertThat(LocalDigits.of(Locale.ENGLISH)).hasToString("1.5");
     }
 
     @Test

@@ -65,4 +65,15 @@ class PowerOfTenTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("must lie between");
     }
+
+    @Test
+    void an_exponent_of_a_thousand_is_the_largest_in_size() {
+        assertThat(PowerOfTen.of(Ratio.of(1000))).isEqualTo(Bounds.point(Ratio.parse("1e1000")));
+        assertThat(PowerOfTen.of(Ratio.of(-1000))).isEqualTo(Bounds.point(Ratio.parse("1e-1000")));
+        for (String beyond : new String[] {"1000.5", "-1000.5", "1001", "-1001", "1000000"}) {
+            assertThatThrownBy(() -> PowerOfTen.of(Ratio.parse(beyond)))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessage("exponent is " + beyond + ": it must lie between -1000 and 1000");
+        }
+    }
 }

@@ -8,8 +8,10 @@ import io.github.formulationmath.support.ValueContract;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -172,6 +174,60 @@ class RatioTest implements ValueContract<Ratio> {
         assertThat(Ratio.from(0x1p-44)).isEqualTo(Ratio.parse("5.684341886080802e-14"));
         assertThatThrownBy(() -> Ratio.from(Double.NaN)).hasMessageContaining("NaN");
         assertThatThrownBy(() -> Ratio.from(Float.NEGATIVE_INFINITY)).hasMessageContaining("-Infinity");
+    }
+
+    /**
+     * Near 2^50 doubles lie a quarter apart, so that both 0.7 and 0.8 identify 0.75 and are as near to it: {@link
+     * Double#toString(double)} asks for the even last digit. Floats near 2^21 are alike.
+     */
+    @Test
+    void of_two_decimals_as_near_the_one_with_the_even_last_digit_comes_in() {
+        assertThat(Ratio.from(1125899906842624.25)).isEqualTo(Ratio.parse("1125899906842624.2"));
+        assertThat(Ratio.from(1125899906842624.75)).isEqualTo(Ratio.parse("1125899906842624.8"));
+        assertThat(Ratio.from(-1125899906842624.75)).isEqualTo(Ratio.parse("-1125899906842624.8"));
+        assertThat(Ratio.from(2097152.25f)).isEqualTo(Ratio.parse("2097152.2"));
+        assertThat(Ratio.from(2097152.75f)).isEqualTo(Ratio.parse("2097152.8"));
+        assertThat(Ratio.from(-2097152.75f)).isEqualTo(Ratio.parse("-2097152.8"));
+    }
+
+    /** Between 2^53 and 2^54 doubles lie 2 apart. */
+    @Test
+    void a_tie_goes_to_the_even_double_and_the_least_beyond_it_to_the_next() {
+        Ratio tie = Ratio.of((1L << 53) + 1);
+        Ratio little = Ratio.of(1, 1L << 20);
+        assertThat(tie.doubleValue()).isEqualTo(0x1p53);
+        assertThat(tie.plus(little).doubleValue()).isEqualTo(0x1p53 + 2);
+        assertThat(tie.minus(little).doubleValue()).isEqualTo(0x1p53);
+        assertThat(tie.plus(little).unaryMinus().doubleValue()).isEqualTo(-0x1p53 - 2);
+    }
+
+    /** (2^53 + 1)/7 is …284.714, and doubles lie a quarter apart there; 1/(2^53 + 1) lies nearest to the double below 2^-53. */
+    @Test
+    void a_numerator_or_denominator_that_is_no_double_is_not_rounded_before_dividing() {
+        long beyond = (1L << 53) + 1;
+        assertThat(Ratio.of(beyond, 7).doubleValue()).isEqualTo(1286742750677284.75);
+        assertThat(Ratio.of(1, beyond).doubleValue()).isEqualTo(Math.nextDown(0x1p-53));
+    }
+
+    @Test
+    void a_fraction_too_large_for_64_bits_minus_itself_is_0() {
+        Ratio small = Ratio.of(BigInteger.TWO, BigInteger.valueOf(3).pow(60));
+        assertThat(small.minus(small)).isEqualTo(Ratio.ZERO);
+        assertThat(small.plus(small.unaryMinus())).isEqualTo(Ratio.ZERO);
+        BigInteger longer = BigInteger.valueOf(3).pow(100);
+        assertThat(Ratio.of(BigInteger.ONE, longer).plus(Ratio.of(BigInteger.ONE, longer)))
+                .isEqualTo(Ratio.of(BigInteger.TWO, longer));
+    }
+
+    @Test
+    void small_fractions_have_hash_codes_of_their_own() {
+        Set<Ratio> fractions = new HashSet<>();
+        for (int d = 1; d <= 31; d++) {
+            for (int n = 0; n <= 100; n++) {
+                fractions.add(Ratio.of(n, d));
+            }
+        }
+        assertThat(fractions.stream().map(Ratio::hashCode)).doesNotHaveDuplicates();
     }
 
     @Test

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -100,7 +102,7 @@ final class StepProgramTest {
                 found++;
                 long[] x = whole(answer.values().get(), under, plain.d());
                 assertThat(plain.isKept(x)).isTrue();
-                assertThat(java.util.Arrays.stream(x).sum()).isEqualTo(smallest);
+                assertThat(Arrays.stream(x).sum()).isEqualTo(smallest);
             }
         }
         assertThat(found).isBetween(1_000, 2_900);
@@ -123,7 +125,45 @@ final class StepProgramTest {
                 new LinearProgram.Row(List.of(Ratio.ONE, Ratio.ONE), Ratio.parse("999.99")),
                 new LinearProgram.Row(List.of(Ratio.of(-1), Ratio.of(-1)), Ratio.parse("-999.99")));
         StepProgram program = new StepProgram(rows, List.of(Ratio.parse("0.02"), Ratio.parse("0.04")));
-        assertThat(program.solve(Ratio.of(2_000))).isEqualTo(new StepProgram.Answer(java.util.Optional.empty(), true));
+        assertThat(program.solve(Ratio.of(2_000))).isEqualTo(new StepProgram.Answer(Optional.empty(), true));
+    }
+
+    /** Each at least 1/2 is at least 1 in steps of 1, so that a total of 2, which the linear program allows, cannot be. */
+    @Test
+    void least_amounts_in_whole_steps_add_up() {
+        StepProgram program = program(row("0.5", 1, 0, 0), row("0.5", 0, 1, 0), row("0.5", 0, 0, 1));
+        assertThat(program.solve(Ratio.of(10)))
+                .isEqualTo(new StepProgram.Answer(Optional.of(List.of(Ratio.ONE, Ratio.ONE, Ratio.ONE)), true));
+        assertThat(program.solve(Ratio.of(2))).isEqualTo(new StepProgram.Answer(Optional.empty(), true));
+    }
+
+    /** Each at most 3/2 is at most 1 in steps of 1, so that a total of 4, which the linear program allows, cannot be. */
+    @Test
+    void greatest_amounts_in_whole_steps_add_up() {
+        StepProgram program =
+                program(row("-1.5", -1, 0, 0), row("-1.5", 0, -1, 0), row("-1.5", 0, 0, -1), row("3.5", 1, 1, 1));
+        assertThat(program.solve(Ratio.of(10))).isEqualTo(new StepProgram.Answer(Optional.empty(), true));
+    }
+
+    /**
+     * No whole x lies between 1/4 and 3/4, whatever y is in steps of 1/20000. From 5000 of these steps on 10 000 totals are tried,
+     * up to 14 999 of them; whether 15 000 would do is then not known.
+     */
+    @Test
+    void after_ten_thousand_totals_the_search_is_broken_off_and_says_so() {
+        List<LinearProgram.Row> rows = List.of(row("0.25", 1, 0), row("-0.75", -1, 0));
+        StepProgram program = new StepProgram(rows, List.of(Ratio.ONE, Ratio.of(1, 20_000)));
+        assertThat(program.solve(Ratio.of(14_999, 20_000))).isEqualTo(new StepProgram.Answer(Optional.empty(), true));
+        assertThat(program.solve(Ratio.of(15_000, 20_000))).isEqualTo(new StepProgram.Answer(Optional.empty(), false));
+    }
+
+    private static StepProgram program(LinearProgram.Row... rows) {
+        return new StepProgram(List.of(rows), List.of(Ratio.ONE, Ratio.ONE, Ratio.ONE));
+    }
+
+    private static LinearProgram.Row row(String least, long... coefficients) {
+        return new LinearProgram.Row(
+                Arrays.stream(coefficients).mapToObj(Ratio::of).toList(), Ratio.parse(least));
     }
 
     @Test
