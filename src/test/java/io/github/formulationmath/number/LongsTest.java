@@ -70,4 +70,18 @@ class LongsTest {
     void the_greatest_common_divisor_is_at_least_1(long a, long b, long expected) {
         assertThat(Longs.gcd(a, b)).isEqualTo(expected);
     }
+
+    @Test
+    void the_greatest_common_divisor_is_that_of_the_class_library_near_and_far() {
+        long[] numbers = {2, 3, 8, 12, 1023, 1024, 1025, 3 << 20, 12 << 20, 999_999_937L, 998_244_353L * 6, MAX, MAX - 1
+        };
+        for (long a : numbers) {
+            for (long b : numbers) {
+                BigInteger expected = BigInteger.valueOf(a).gcd(BigInteger.valueOf(b));
+                assertThat(BigInteger.valueOf(Longs.gcd(a, -b)))
+                        .as("%d, %d", a, b)
+                        .isEqualTo(expected);
+            }
+        }
+    }
 }

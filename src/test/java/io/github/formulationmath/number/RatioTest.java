@@ -271,6 +271,17 @@ class RatioTest implements ValueContract<Ratio> {
     }
 
     @Test
+    void what_changes_nothing_makes_no_new_number() {
+        Ratio half = Ratio.of(1, 2);
+        assertThat(half.abs()).isSameAs(half);
+        assertThat(Ratio.ZERO.abs()).isSameAs(Ratio.ZERO);
+        assertThat(half.times(Ratio.ONE)).isSameAs(half);
+        assertThat(Ratio.ONE.times(half)).isSameAs(half);
+        assertThat(half.plus(Ratio.ZERO)).isSameAs(half);
+        assertThat(Ratio.ZERO.plus(half)).isSameAs(half);
+    }
+
+    @Test
     void small_questions_have_plain_answers() {
         Ratio x = Ratio.of(-7, 2);
         assertThat(x.floor()).isEqualTo(Ratio.of(-4));
