@@ -71,7 +71,7 @@ record BigRatio(BigInteger num, BigInteger den) implements Serializable {
     }
 
     private static boolean isOne(BigInteger a) {
-        return a.bitLength() == 1 && a.signum() > 0;
+        return a.equals(BigInteger.ONE);
     }
 
     /** a/g; most common divisors are 1. */

@@ -65,17 +65,22 @@ final class Longs {
 
     /** Greatest common divisor of the absolute values; of 0 and x it is x; at least 1. */
     static long gcd(long a, long b) {
-        long x = Math.max(Math.abs(a), Math.abs(b));
-        long y = Math.min(Math.abs(a), Math.abs(b));
-        if (y <= 1) {
-            return y == 0 ? Math.max(x, 1) : 1;
+        long x = Math.abs(a);
+        long y = Math.abs(b);
+        if (x == 1 || y == 1) {
+            return 1;
+        }
+        if (x == 0 || y == 0) {
+            return Math.max(x + y, 1);
         }
         // Where one is far longer, one division saves many halvings.
         if (x >>> FAR > y) {
             x %= y;
-            if (x == 0) {
-                return y;
-            }
+        } else if (y >>> FAR > x) {
+            y %= x;
+        }
+        if (x == 0 || y == 0) {
+            return x + y;
         }
         int shift = Long.numberOfTrailingZeros(x | y);
         x >>= Long.numberOfTrailingZeros(x);
