@@ -109,9 +109,9 @@ public final class Ratio implements Comparable<Ratio>, Serializable {
         if (denominator.signum() == 0) {
             throw zeroDenominator(numerator.toString());
         }
-        BigInteger g = numerator.gcd(denominator);
-        BigInteger sign = denominator.signum() < 0 ? g.negate() : g;
-        return ofBig(numerator.divide(sign), denominator.divide(sign));
+        BigInteger sign = BigInteger.valueOf(denominator.signum());
+        BigInteger g = numerator.gcd(denominator).multiply(sign);
+        return ofBig(numerator.divide(g), denominator.divide(g));
     }
 
     /**
