@@ -680,7 +680,7 @@ public final class Amount<Q extends Quantity<Q>>
 
     @Override
     public int hashCode() {
-        return 31 * value.hashCode() + scale.factor().hashCode();
+        return Objects.hash(value, scale.factor());
     }
 
     /**
