@@ -10,7 +10,7 @@ cd "$(dirname "$0")/../.."
 
 root=io.github.formulationmath
 if [ $# -eq 0 ]; then
-  set -- number quantity reckoning document weighing simulation plan size choice
+  set -- number quantity reckoning document exercise weighing simulation plan size choice
 fi
 mvn -B -ntp -q -Pmutation test-compile
 rm -rf target/mutation
