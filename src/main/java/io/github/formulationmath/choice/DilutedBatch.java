@@ -119,16 +119,16 @@ public final class DilutedBatch implements Serializable {
                     + " would take: something of it must be left to weigh; dilute in another line, or make a larger"
                     + " batch");
         }
-        Ratio mass = plan.substance().canonical().times(plan.factor());
-        boolean isTooMuch = mass.compareTo(batch.mass().canonical()) > 0 || !isCarried(balance, mass);
-        Optional<StockMixture> two = isTooMuch ? inTwoSteps(place, giver, balance, tolerances) : Optional.empty();
-        return two.orElseGet(() -> inOneStep(place, giver, balance, plan));
-    }
-
-    private StockMixture inOneStep(int place, int giver, Balance balance, PredilutionPlan plan) {
         Ratio begin = plan.substance().canonical();
         Ratio mass = begin.times(plan.factor());
-        if (!isCarried(balance, mass)) {
+        boolean isCarried = isCarried(balance, mass);
+        if (!isCarried || mass.compareTo(batch.mass().canonical()) > 0) {
+            Optional<StockMixture> two = inTwoSteps(place, giver, balance, tolerances);
+            if (two.isPresent()) {
+                return two.get();
+            }
+        }
+        if (!isCarried) {
             throw new IllegalArgumentException("line is "
                     + Excerpt.of(written(place).name()) + ", which 1 in "
                     + plan.factor() + " is a stock of "

@@ -15,14 +15,13 @@ final class Superscript {
 
     static int power(String superscript) {
         StringBuilder plain = new StringBuilder();
-        superscript
-                .chars()
-                .forEach(c -> plain.append(DIGITS.indexOf(c) < 0 ? sign(c) : (char) ('0' + DIGITS.indexOf(c))));
+        superscript.chars().forEach(c -> plain.append(plain(c)));
         return Integer.parseInt(plain.toString());
     }
 
-    /** A minus; what is neither sign nor digit makes the whole text no number. */
-    private static char sign(int c) {
-        return c == '⁻' ? '-' : '?';
+    /** A digit or a minus on the line; what is neither makes the whole text no number. */
+    private static char plain(int c) {
+        int digit = DIGITS.indexOf(c);
+        return digit >= 0 ? (char) ('0' + digit) : c == '⁻' ? '-' : '?';
     }
 }

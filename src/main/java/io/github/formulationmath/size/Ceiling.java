@@ -4,7 +4,6 @@ import io.github.formulationmath.formula.Formula;
 import io.github.formulationmath.formula.FormulaLine;
 import io.github.formulationmath.number.Ratio;
 import io.github.formulationmath.plan.Bench;
-import io.github.formulationmath.plan.Divisions;
 import io.github.formulationmath.plan.PlannedLoad;
 import io.github.formulationmath.quantity.Amount;
 import io.github.formulationmath.quantity.Density;
@@ -14,7 +13,6 @@ import io.github.formulationmath.reckoning.Phrase;
 import io.github.formulationmath.reckoning.Reckoning;
 import io.github.formulationmath.reckoning.Source;
 import io.github.formulationmath.reckoning.Symbol;
-import io.github.formulationmath.weighing.Balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -207,9 +205,7 @@ sealed interface Ceiling extends WindowBound {
                 return exact(r);
             }
             // Less than all of it goes in because of the readings, so there is a display.
-            Balance balance = limit.benches().get(0).balance();
-            Ratio divisions = grams.dividedBy(balance.readability().canonical());
-            V size = r.product(r.literal(divisions), Divisions.readability(r, balance));
+            V size = WindowBound.inDivisions(r, grams, limit.benches().get(0).balance());
             r.holds(r.product(size, share(r)), Comparison.AT_MOST, stock(r));
             return size;
         }

@@ -99,7 +99,7 @@ final class RestLeft implements SizeSearch, Part.Proof {
 
     @Override
     public <V> V smallest(Reckoning<V> r, Landing smallest) {
-        V size = r.product(r.literal(smallest.at().dividedBy(d)), Divisions.readability(r, balance));
+        V size = WindowBound.inDivisions(r, smallest.at(), balance);
         r.holds(others(r, size), Comparison.AT_MOST, whole(r, size));
         return size;
     }

@@ -66,8 +66,13 @@ public final class Sizes {
         this.effort = effort;
         this.parts = List.copyOf(parts);
         this.obstacle = obstacle;
-        List<Part> periodic = periodic(this.parts);
-        this.aligning = periodic.isEmpty()
+        // One part says by itself what it allows, and most questions have one.
+        List<Part> periodic = parts.size() < 2
+                ? List.of()
+                : this.parts.stream()
+                        .filter(part -> part.search().period().isPresent())
+                        .toList();
+        this.aligning = periodic.size() < 2
                 ? Optional.empty()
                 : periodic.stream()
                         .filter(part -> !(part.search() instanceof Bands))
@@ -78,17 +83,6 @@ public final class Sizes {
                         .map(part -> part.search().period().orElseThrow())
                         .reduce(Ratio::leastCommonMultiple)
                         .orElseThrow();
-    }
-
-    /** The parts that allow certain multiples only; none if there are no two, as one says by itself what it is. */
-    private static List<Part> periodic(List<Part> parts) {
-        if (parts.size() < 2) {
-            return List.of();
-        }
-        List<Part> found = parts.stream()
-                .filter(part -> part.search().period().isPresent())
-                .toList();
-        return found.size() < 2 ? List.of() : found;
     }
 
     /** The least size that a line asks for, as one relation that finds it and explains it. */
