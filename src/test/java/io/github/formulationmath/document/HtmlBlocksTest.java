@@ -1,5 +1,7 @@
 package io.github.formulationmath.document;
 
+import static io.github.formulationmath.document.Pages.m;
+import static io.github.formulationmath.document.Pages.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.document.Document.Column;
@@ -14,14 +16,6 @@ class HtmlBlocksTest {
     private static final String START = "<article lang=\"en\">\n<h1>T</h1>\n";
     private static final String END = "</article>\n";
     private static final String M = "<math><mi>m</mi></math>";
-
-    private static Document page() {
-        return Document.titled("T", "en");
-    }
-
-    private static Expression m() {
-        return Expression.symbol("m", "");
-    }
 
     /** What stands below the title. */
     private static String body(Document document) {

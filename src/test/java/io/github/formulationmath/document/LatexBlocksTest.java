@@ -1,5 +1,8 @@
 package io.github.formulationmath.document;
 
+import static io.github.formulationmath.document.Pages.below;
+import static io.github.formulationmath.document.Pages.m;
+import static io.github.formulationmath.document.Pages.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.document.Document.Column;
@@ -13,23 +16,13 @@ class LatexBlocksTest {
     private static final String START = "\\section*{T}\n\n";
     private static final String HEAD_END = " \\\\\n\\hline\\noalign{\\vskip 2pt}\n\\endhead\n";
 
-    private static Document page() {
-        return Document.titled("T", "en");
-    }
-
-    private static Expression m() {
-        return Expression.symbol("m", "");
-    }
-
     private static Expression digits(int count) {
         return Expression.number("7".repeat(count), "");
     }
 
     /** What stands below the title. */
     private static String body(Document document) {
-        String part = document.printPart(Format.LATEX, 1);
-        assertThat(part).startsWith(START);
-        return part.substring(START.length());
+        return below(START, document.printPart(Format.LATEX, 1));
     }
 
     /** A column whose words are carried over, with this share of the line. */

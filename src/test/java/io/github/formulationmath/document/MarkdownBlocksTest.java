@@ -1,5 +1,7 @@
 package io.github.formulationmath.document;
 
+import static io.github.formulationmath.document.Pages.below;
+import static io.github.formulationmath.document.Pages.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.document.Document.Column;
@@ -11,19 +13,13 @@ class MarkdownBlocksTest {
 
     private static final String START = "# T\n\n";
 
-    private static Document page() {
-        return Document.titled("T", "en");
-    }
-
     private static Expression m() {
         return Expression.symbol("m", "3");
     }
 
     /** What stands below the title. */
     private static String body(Document document) {
-        String text = document.print(Format.MARKDOWN);
-        assertThat(text).startsWith(START);
-        return text.substring(START.length());
+        return below(START, document.print(Format.MARKDOWN));
     }
 
     @Test

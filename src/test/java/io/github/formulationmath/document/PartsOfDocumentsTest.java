@@ -1,5 +1,8 @@
 package io.github.formulationmath.document;
 
+import static io.github.formulationmath.document.Pages.below;
+import static io.github.formulationmath.document.Pages.m;
+import static io.github.formulationmath.document.Pages.page;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
@@ -10,25 +13,13 @@ import org.junit.jupiter.api.Test;
 /** What holds of a document in every format: its title, its end, and blocks that stand in one format alone. */
 class PartsOfDocumentsTest {
 
-    private static Document titled() {
-        return Document.titled("T", "en");
-    }
-
-    private static Expression m() {
-        return Expression.symbol("m", "");
-    }
-
     /** What stands below the title. */
     private static String text(Document document) {
-        String page = document.print(Format.TEXT);
-        assertThat(page).startsWith("T\n");
-        return page.substring(2);
+        return below("T\n", document.print(Format.TEXT));
     }
 
     private static String markdown(Document document) {
-        String page = document.printPart(Format.MARKDOWN, 1);
-        assertThat(page).startsWith("# T\n");
-        return page.substring(4);
+        return below("# T\n", document.printPart(Format.MARKDOWN, 1));
     }
 
     @Test
@@ -39,23 +30,23 @@ class PartsOfDocumentsTest {
 
     @Test
     void a_step_has_its_words_above_it_and_its_remark_below() {
-        Document step = titled().step("mass", List.of(m()), "Rounded.");
+        Document step = page().step("mass", List.of(m()), "Rounded.");
         assertThat(text(step)).isEqualTo("  mass\n    m\n    Rounded.\n");
         assertThat(markdown(step)).isEqualTo("\nmass\n\n```text\nm\n```\n\nRounded\\.\n");
-        assertThat(markdown(titled().equations("", List.of(m())))).isEqualTo("\n```text\nm\n```\n");
+        assertThat(markdown(page().equations("", List.of(m())))).isEqualTo("\n```text\nm\n```\n");
     }
 
     /** Room to write on is left out where nobody can write on it. */
     @Test
     void columns_to_write_on_stand_in_html_alone() {
-        Document document = titled().table(
+        Document document = page().table(
                         List.of(Column.name("line"), Column.of("lot", Column.Use.ROOM), Column.number("g")),
                         List.of(List.of("Wax", "", "1")));
         assertThat(text(document)).isEqualTo("\nline  g\n----  -\nWax   1\n");
         assertThat(markdown(document)).isEqualTo("\n| line | g |\n| --- | --: |\n| Wax | 1 |\n");
         assertThat(document.print(Format.CSV)).isEqualTo("line,g\r\nWax,1\r\n");
         assertThat(document.print(Format.HTML)).contains("<td class=\"room\"></td>");
-        Document formulas = titled().values(
+        Document formulas = page().values(
                         List.of(Column.text("v"), Column.of("lot", Column.Use.ROOM), Column.name("n")),
                         List.of(Expression.symbol("x".repeat(31), "")),
                         List.of(List.of("", "mass")));
@@ -64,32 +55,32 @@ class PartsOfDocumentsTest {
 
     @Test
     void documents_are_parted_by_an_empty_line() {
-        Document fact = titled().fact("a", "b");
+        Document fact = page().fact("a", "b");
         assertThat(Document.printAll("All", List.of(fact, fact), Format.CSV)).isEqualTo("a,b\r\n\r\na,b\r\n");
-        assertThat(Document.printAll("All", List.of(titled(), titled()), Format.TEXT))
+        assertThat(Document.printAll("All", List.of(page(), page()), Format.TEXT))
                 .isEqualTo("T\n\nT\n");
-        assertThat(Document.printAll("All", List.of(titled(), titled()), Format.MARKDOWN))
+        assertThat(Document.printAll("All", List.of(page(), page()), Format.MARKDOWN))
                 .isEqualTo("# T\n\n# T\n");
     }
 
     @Test
     void a_title_stands_at_level_1_to_5() {
-        assertThat(titled().printPart(Format.MARKDOWN, 1)).isEqualTo("# T\n");
-        assertThat(titled().printPart(Format.MARKDOWN, 5)).isEqualTo("##### T\n");
+        assertThat(page().printPart(Format.MARKDOWN, 1)).isEqualTo("# T\n");
+        assertThat(page().printPart(Format.MARKDOWN, 5)).isEqualTo("##### T\n");
         for (int level : new int[] {0, 6}) {
             assertThatIllegalArgumentException()
-                    .isThrownBy(() -> titled().printPart(Format.MARKDOWN, level))
+                    .isThrownBy(() -> page().printPart(Format.MARKDOWN, level))
                     .withMessage("level is " + level + ": it must lie between 1 and 5");
         }
     }
 
     @Test
     void each_block_makes_a_document_that_says_more() {
-        assertThat(titled().caution("c").fact("a", "b").fact("c", "d"))
-                .isEqualTo(titled().caution("c").fact("a", "b").fact("c", "d"));
-        assertThat(text(titled().caution("c").fact("a", "b").fact("cc", "d"))).isEqualTo("\n! c\n\na   b\ncc  d\n");
-        assertThat(titled().hashCode())
+        assertThat(page().caution("c").fact("a", "b").fact("c", "d"))
+                .isEqualTo(page().caution("c").fact("a", "b").fact("c", "d"));
+        assertThat(text(page().caution("c").fact("a", "b").fact("cc", "d"))).isEqualTo("\n! c\n\na   b\ncc  d\n");
+        assertThat(page().hashCode())
                 .isNotEqualTo(Document.titled("U", "en").hashCode())
-                .isNotEqualTo(titled().paragraph("p").hashCode());
+                .isNotEqualTo(page().paragraph("p").hashCode());
     }
 }

@@ -1,5 +1,7 @@
 package io.github.formulationmath.document;
 
+import static io.github.formulationmath.document.Pages.m;
+import static io.github.formulationmath.document.Pages.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.formulationmath.document.Document.Column;
@@ -10,14 +12,6 @@ import org.junit.jupiter.api.Test;
 class TextBlocksTest {
 
     private static final List<Column> MASSES = List.of(Column.name("line"), Column.number("mass"));
-
-    private static Document page() {
-        return Document.titled("T", "en");
-    }
-
-    private static Expression m() {
-        return Expression.symbol("m", "");
-    }
 
     private static String text(Document document) {
         return document.print(Format.TEXT);

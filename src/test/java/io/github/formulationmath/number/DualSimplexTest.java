@@ -1,10 +1,12 @@
 package io.github.formulationmath.number;
 
+import static io.github.formulationmath.number.Programs.optimal;
+import static io.github.formulationmath.number.Programs.program;
+import static io.github.formulationmath.number.Programs.ratios;
+import static io.github.formulationmath.number.Programs.row;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Arrays;
 import java.util.Collections;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -80,24 +82,8 @@ class DualSimplexTest {
                 .isEqualTo(ratios("0", "6", "0"));
     }
 
-    private static LinearProgram.Answer.Optimal optimal(LinearProgram program) {
-        return (LinearProgram.Answer.Optimal) program.solve();
-    }
-
     /** Any answer will do: no unknown costs anything. */
     private static LinearProgram free(LinearProgram.Row... rows) {
         return program(Collections.nCopies(rows[0].coefficients().size(), Ratio.ZERO), rows);
-    }
-
-    private static LinearProgram program(List<Ratio> costs, LinearProgram.Row... rows) {
-        return new LinearProgram(costs, List.of(rows));
-    }
-
-    private static LinearProgram.Row row(String least, String... coefficients) {
-        return new LinearProgram.Row(ratios(coefficients), Ratio.parse(least));
-    }
-
-    private static List<Ratio> ratios(String... numbers) {
-        return Arrays.stream(numbers).map(Ratio::parse).toList();
     }
 }

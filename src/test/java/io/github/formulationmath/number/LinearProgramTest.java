@@ -1,10 +1,13 @@
 package io.github.formulationmath.number;
 
+import static io.github.formulationmath.number.Programs.optimal;
+import static io.github.formulationmath.number.Programs.program;
+import static io.github.formulationmath.number.Programs.ratios;
+import static io.github.formulationmath.number.Programs.row;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -134,21 +137,5 @@ final class LinearProgramTest {
     void a_row_is_kept_up_to_exactly_its_least() {
         assertThat(row("4", "1", "1/2").isKeptBy(ratios("3", "2"))).isTrue();
         assertThat(row("4", "1", "1/2").isKeptBy(ratios("3", "1.999999"))).isFalse();
-    }
-
-    private static LinearProgram.Answer.Optimal optimal(LinearProgram program) {
-        return (LinearProgram.Answer.Optimal) program.solve();
-    }
-
-    private static LinearProgram program(List<Ratio> costs, LinearProgram.Row... rows) {
-        return new LinearProgram(costs, List.of(rows));
-    }
-
-    private static LinearProgram.Row row(String least, String... coefficients) {
-        return new LinearProgram.Row(ratios(coefficients), Ratio.parse(least));
-    }
-
-    private static List<Ratio> ratios(String... numbers) {
-        return Arrays.stream(numbers).map(Ratio::parse).toList();
     }
 }
